@@ -1,0 +1,60 @@
+/** Everything a candidate can be judged on. */
+export const criterionIds = [
+  'runtime',
+  'runtime_p10',
+  'hold_power',
+  'peak_current',
+  'body_mass',
+  'feature_mass',
+  'cue_fidelity',
+  'torque_margin',
+  'winding_temperature',
+  'case_temperature',
+  'noise',
+  'cost',
+  'rework_hours',
+  'swap_minutes',
+  'fall_energy',
+  'crush_force',
+  'push_force',
+  'fits',
+  'voltage',
+] as const;
+export type CriterionId = (typeof criterionIds)[number];
+
+/** A hard limit in SI (money and counts as they are). */
+export interface Limit {
+  direction: 'at-least' | 'at-most';
+  bound: number;
+}
+
+/** One line of criteria.csv, or of the default set. Values in SI. */
+export interface Criterion {
+  id: CriterionId;
+  /** 0 when the criterion only carries a limit. */
+  weightScore: number;
+  worthless: number | null;
+  worthFull: number | null;
+  must: Limit | null;
+  /** Who set it: the file, or the default set. */
+  origin: 'given' | 'assumed';
+  note: string;
+}
+
+/** Something measured on the baseline. */
+export type MeasuredQuantity =
+  | 'runtime'
+  | 'hold_current'
+  | 'rest_current'
+  | 'move_time'
+  | 'loop_charge'
+  | 'case_temperature';
+
+export interface Measurement {
+  quantity: MeasuredQuantity;
+  /** SI. */
+  value: number;
+  /** Half width of the 95 % interval, SI. */
+  halfWidth: number;
+  note: string;
+}
