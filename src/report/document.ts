@@ -49,10 +49,24 @@ export type Block =
   | { kind: 'heading'; level: 1 | 2 | 3; text: string; id: string }
   | { kind: 'paragraph'; text: Inline; style: 'body' | 'lead' | 'small' }
   | { kind: 'list'; ordered: boolean; items: Inline[] }
-  | { kind: 'table'; title: string; columns: TableColumn[]; rows: TableRow[]; note: Inline; rowHeads: boolean }
+  | {
+      kind: 'table';
+      title: string;
+      columns: TableColumn[];
+      rows: TableRow[];
+      note: Inline;
+      rowHeads: boolean;
+    }
   | ChartBlock
   | { kind: 'caution'; severity: 'severe' | 'caution' | 'note'; figure: string; text: Inline; action: Inline }
-  | { kind: 'calculation'; quantity: string; equation: string; numbers: string; result: string; source: string }
+  | {
+      kind: 'calculation';
+      quantity: string;
+      equation: string;
+      numbers: string;
+      result: string;
+      source: string;
+    }
   | { kind: 'facts'; items: { label: string; value: string }[] }
   | { kind: 'side-by-side'; left: Block[]; right: Block[] }
   | { kind: 'page-break' };

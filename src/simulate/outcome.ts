@@ -1,0 +1,158 @@
+import type { AssumedValue, Finding } from '../drives/finding.js';
+
+export type LockingClass = 'holds-when-shaken' | 'holds-at-rest' | 'does-not-hold';
+
+/** What ended the run on one pack. */
+export type EndReason = 'cut-off' | 'cell-floor' | 'reserve' | 'controller' | 'regulator' | 'collapse';
+
+/** What happens after the power is cut at the highest hold, for one state of the motor leads. */
+export interface PowerCutOutcome {
+  stays: boolean;
+  /** Under the shaking of the carrier. */
+  staysWhenShaken: boolean;
+  fallS: number | null;
+  tipSpeedMPerS: number | null;
+  largestTipSpeedMPerS: number | null;
+  impactEnergyJ: number | null;
+  /** Energy over 5 mm of give. */
+  tipForceN: number | null;
+}
+
+/** Charge of one loop by consumer and by what the feature does, at the pack's nominal voltage. */
+export interface LoopEnergy {
+  drivesMovingJ: number;
+  drivesHoldingJ: number;
+  drivesRestingJ: number;
+  /** Idle electronics of the drives, whole loop. */
+  drivesIdleJ: number;
+  loads: { id: string; label: string; energyJ: number }[];
+}
+
+/** Effort needed and available at one moment of the loop; for charts. */
+export interface LoopSeries {
+  timesS: number[];
+  positions: number[];
+  /** Effort one drive must give, in its own motion; sign as the drive sees it. */
+  driveEfforts: number[];
+  /** Effort one drive can give at that speed from the weakest bus, same sign convention (≥ 0). */
+  availableEfforts: number[];
+  /** All drives and loads, at nominal voltage. */
+  packCurrentsA: number[];
+}
+
+/** The run on one pack; for charts. `voltage` is the bus after the leads, all cells. */
+export interface RunDownSeries {
+  timesS: number[];
+  lowestVoltagesV: number[];
+  meanVoltagesV: number[];
+  socFractions: number[];
+}
+
+/** Winding and case over time; for charts. */
+export interface HeatSeries {
+  timesS: number[];
+  windingTemperaturesK: number[];
+  caseTemperaturesK: number[];
+}
+
+/** Everything computed for one candidate from nominal figures. SI; null = does not occur or not judged. */
+export interface NominalOutcome {
+  runtimeS: number | null;
+  endReason: EndReason | null;
+  warningS: number | null;
+  loopS: number;
+  cueFidelityRatio: number | null;
+  stretchRatios: number[];
+  meanPackCurrentA: number;
+  peakPackCurrentA: number;
+  holdPackCurrentA: number;
+  holdMotorCurrentA: number;
+  holdPowerW: number;
+  holdCurrentLinearRuleA: number;
+  holdCurrentPulseModelA: number;
+  holdCurrentMeasuredA?: number;
+  /** Which of the three the result uses. */
+  holdCurrentUsed: 'pulse-model' | 'measured' | 'direct-current' | 'unpowered';
+  locking: LockingClass;
+  powerCut: PowerCutOutcome & { shorted: PowerCutOutcome };
+  /** At the tip, at the first hold, powered. */
+  pushDownN: number | null;
+  pushUpN: number | null;
+  /** The same without power; null when it does not yield. */
+  unpoweredPushDownN: number | null;
+  unpoweredPushUpN: number | null;
+  crushForceN: number | null;
+  crushForceAtTipN: number | null;
+  startUpCurrentA: number | null;
+  windingTemperatureK: number | null;
+  caseTemperatureK: number | null;
+  /** Case and winding if the first hold were held for ever; null = no settled state. */
+  settledHoldWindingK: number | null;
+  settledHoldCaseK: number | null;
+  thermalRunaway: boolean;
+  timeToLimitHoldingS: number | null;
+  /** Worst share of on-time in the drive's window; null when no window applies. */
+  onShareFraction: number | null;
+  bodyMassKg: number | null;
+  featureMassKg: number | null;
+  torqueMarginRatio: number | null;
+  /** Largest hold effort as a share of stall effort. */
+  holdEffortRatio: number | null;
+  fits: boolean | null;
+  /** Highest voltage the drive sees. */
+  busVoltageV: number;
+  maximumVoltageV: number | null;
+  cost: number | null;
+  reworkTimeS: number | null;
+  swapTimeS: number | null;
+  noiseDb: number | null;
+  energy: LoopEnergy;
+}
+
+/** Constants of the motor seen from the drive's output. `speedConstant` in V·s/rad or V·s/m. */
+export interface MotorOutcome {
+  resistanceOhm: number;
+  speedConstant: number;
+  noLoadCurrentA: number;
+  stallCurrentA: number;
+  stallEffort: number;
+  listedStallEffort: number;
+  forwardEfficiency: number;
+  backwardEfficiency: number;
+  backwardEfficiencyStatic: number;
+  backwardEfficiencyShaken: number;
+}
+
+/** A way in which the candidate cannot do the job at all; each becomes a failed hard limit. */
+export interface Failure {
+  /** `moves`, `holds`, `linkage`, `positions`, `cord`, `regulator`. */
+  code: 'moves' | 'holds' | 'linkage' | 'positions' | 'cord' | 'regulator';
+  /** Position at which it happens, rad or m; null when it has none. */
+  position: number | null;
+  /** In words, with the position and figures in units a person reads. */
+  reason: string;
+  /** The computed figure and what it had to stay within, when numbers say it; SI. */
+  value: number | null;
+  limit: number | null;
+}
+
+/** Peaks and means of the pack current at nominal voltage, for protection. */
+export interface SupplyDemand {
+  peakCurrentA: number;
+  /** Largest mean over any ten seconds of the loop. */
+  tenSecondCurrentA: number;
+  meanCurrentA: number;
+  startUpCurrentA: number | null;
+}
+
+/** Everything the simulation says about one candidate, before anybody judges it. */
+export interface CandidateRun {
+  id: string;
+  motor: MotorOutcome;
+  nominal: NominalOutcome;
+  demand: SupplyDemand;
+  series: { loop: LoopSeries; runDown: RunDownSeries; heatInShow: HeatSeries; heatHolding: HeatSeries };
+  failures: Failure[];
+  findings: Finding[];
+  assumed: AssumedValue[];
+}
