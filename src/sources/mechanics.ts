@@ -1,0 +1,91 @@
+import type { Source } from './source.js';
+
+/** Bodies, screws, gears, laws of motion and gait. */
+export const mechanicsSources = [
+  {
+    id: 'meriam-kraige-dynamics',
+    authors: 'J. L. Meriam, L. G. Kraige',
+    title: 'Engineering Mechanics: Dynamics',
+    edition: '7th ed.',
+    year: 2012,
+    publisher: 'Wiley',
+  },
+  {
+    id: 'hoerner-drag',
+    authors: 'S. F. Hoerner',
+    title: 'Fluid-Dynamic Drag',
+    edition: '',
+    year: 1965,
+    publisher: 'published by the author',
+  },
+  {
+    id: 'shigley',
+    authors: 'R. G. Budynas, J. K. Nisbett',
+    title: 'Shigley’s Mechanical Engineering Design',
+    edition: '9th ed.',
+    year: 2011,
+    publisher: 'McGraw-Hill',
+  },
+  {
+    id: 'mott',
+    authors: 'R. L. Mott',
+    title: 'Machine Elements in Mechanical Design',
+    edition: '4th ed.',
+    year: 2004,
+    publisher: 'Pearson Prentice Hall',
+  },
+  {
+    id: 'screw-course-examples',
+    authors: 'course texts on statics and machine design; authors not recorded',
+    title: 'Worked examples of power screws',
+    edition: '',
+    year: null,
+  },
+  {
+    id: 'iso-2904',
+    authors: 'International Organization for Standardization',
+    title: 'ISO metric trapezoidal screw threads: Basic dimensions',
+    edition: 'ISO 2904',
+    year: 1977,
+    publisher: 'ISO',
+  },
+  {
+    id: 'rothbart',
+    authors: 'H. A. Rothbart (ed.)',
+    title: 'Cam Design Handbook',
+    edition: '',
+    year: 2004,
+    publisher: 'McGraw-Hill',
+  },
+  {
+    id: 'norton-cams',
+    authors: 'R. L. Norton',
+    title: 'Cam Design and Manufacturing Handbook',
+    edition: '2nd ed.',
+    year: 2009,
+    publisher: 'Industrial Press',
+  },
+  {
+    id: 'flash-hogan',
+    authors: 'T. Flash, N. Hogan',
+    title: 'The coordination of arm movements: an experimentally confirmed mathematical model',
+    edition: 'Journal of Neuroscience 5(7):1688–1703',
+    year: 1985,
+  },
+  {
+    id: 'keller-1996',
+    authors: 'T. S. Keller, A. M. Weisberger, J. L. Ray, S. S. Hasan, R. G. Shiavi, D. M. Spengler',
+    title:
+      'Relationship between vertical ground reaction force and speed during walking, slow jogging, and running',
+    edition: 'Clinical Biomechanics 11(5):253–259',
+    year: 1996,
+  },
+  {
+    id: 'bachmann-ammann',
+    authors: 'H. Bachmann, W. Ammann',
+    title: 'Vibrations in Structures: Induced by Man and Machines',
+    edition: 'Structural Engineering Documents 3e',
+    year: 1987,
+    publisher: 'IABSE',
+  },
+] as const satisfies readonly Source[];
