@@ -109,9 +109,9 @@ export interface MeasurementAdvice {
 /** What the supply's protection must and must not do. */
 export interface ProtectionOutcome {
   candidate: string;
-  peakCurrentA: number;
-  tenSecondCurrentA: number;
-  meanCurrentA: number;
+  peakCurrentA: number | null;
+  tenSecondCurrentA: number | null;
+  meanCurrentA: number | null;
   startUpCurrentA: number | null;
   /** Limits the currents were compared with; null = none fitted or not known. */
   packContinuousA: number | null;

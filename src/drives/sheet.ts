@@ -56,7 +56,7 @@ export interface DriveSheet extends RatedFigures {
   collarFrictionCoefficient: number | null;
   backdrivesAtEffort: number | null;
   breaksAtEffort: number | null;
-  /** Share of static friction that is left when the drive is shaken … see the type's backward efficiency. */
+  /** Share of its static friction that a locking mesh keeps while it is shaken. */
   shakeRatio: number;
   onShareFraction: number | null;
   onPeriodS: number | null;

@@ -22,12 +22,30 @@ export interface TableCell {
   text: Inline;
   /** `good` and `bad` are always accompanied by words or a mark in the text; never by colour alone. */
   tone?: 'good' | 'bad' | 'muted';
+  /** Columns it spans; 1 when not said. */
+  span?: number;
 }
 
 export interface TableRow {
   cells: TableCell[];
   /** The row the reader should see first. */
   highlighted?: boolean;
+  /** A heading inside the table: its only cell spans all columns. */
+  group?: boolean;
+}
+
+export interface TableBlock {
+  kind: 'table';
+  /** Shown above the table and used by assistive software; empty for none. */
+  title: string;
+  columns: TableColumn[];
+  rows: TableRow[];
+  /** Small print under the table; empty for none. */
+  note: Inline;
+  /** The first cell of a row names the row. */
+  rowHeads: boolean;
+  /** Set tighter, for long lists of figures. */
+  compact?: boolean;
 }
 
 /** A chart: a Vega-Lite specification with its data, and the finding it shows in words. */
@@ -41,24 +59,44 @@ export interface ChartBlock {
   /** States the finding with its numbers; used as alternative text. */
   alternative: string;
   caption: Inline;
-  /** Wanted height as a share of the page width. */
+  /** Wanted height as a share of the page's text width, whatever the width of the column it stands in. */
   aspectRatio: number;
+}
+
+/** One figure of a facts grid. */
+export interface Fact {
+  label: string;
+  value: string;
+  /** Said in a lower voice after the value: what it was read as, where it comes from. */
+  note?: string;
+}
+
+export interface CautionBlock {
+  kind: 'caution';
+  severity: 'severe' | 'caution' | 'note';
+  /** The severity in a word. */
+  label: string;
+  /** Candidate it concerns; empty for the whole feature. */
+  about: string;
+  /** The figure that raised it, with its unit; empty for none. */
+  figure: string;
+  text: Inline;
+  action: Inline;
+}
+
+export interface Column {
+  /** Relative width. */
+  share: number;
+  blocks: Block[];
 }
 
 export type Block =
   | { kind: 'heading'; level: 1 | 2 | 3; text: string; id: string }
-  | { kind: 'paragraph'; text: Inline; style: 'body' | 'lead' | 'small' }
+  | { kind: 'paragraph'; text: Inline; style: 'body' | 'lead' | 'small' | 'answer' }
   | { kind: 'list'; ordered: boolean; items: Inline[] }
-  | {
-      kind: 'table';
-      title: string;
-      columns: TableColumn[];
-      rows: TableRow[];
-      note: Inline;
-      rowHeads: boolean;
-    }
+  | TableBlock
   | ChartBlock
-  | { kind: 'caution'; severity: 'severe' | 'caution' | 'note'; figure: string; text: Inline; action: Inline }
+  | CautionBlock
   | {
       kind: 'calculation';
       quantity: string;
@@ -67,14 +105,16 @@ export type Block =
       result: string;
       source: string;
     }
-  | { kind: 'facts'; items: { label: string; value: string }[] }
-  | { kind: 'side-by-side'; left: Block[]; right: Block[] }
+  | { kind: 'facts'; items: Fact[]; columns: number }
+  | { kind: 'side-by-side'; columns: Column[] }
   | { kind: 'page-break' };
 
 /** A section is a page or a run of pages with a name in the outline. */
 export interface Section {
   name: string;
   title: string;
+  /** Stands at the head of its pages. */
+  runningHead: string;
   /** Part of the pages that stand alone, or of the appendix. */
   part: 'answer' | 'appendix';
   startsPage: boolean;
@@ -93,5 +133,9 @@ export interface ReportDocument {
   date: string;
   /** Short text for every page's foot. */
   footer: string;
+  /** How a page is numbered, with `#` for the page and `##` for the last: `page # of ##`. */
+  pageNumber: string;
+  /** Name of the appendix in the outline. */
+  appendixTitle: string;
   sections: Section[];
 }

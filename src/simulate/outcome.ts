@@ -7,8 +7,9 @@ export type EndReason = 'cut-off' | 'cell-floor' | 'reserve' | 'controller' | 'r
 
 /** What happens after the power is cut at the highest hold, for one state of the motor leads. */
 export interface PowerCutOutcome {
+  /** As it is carried: a worn feature is always shaken. */
   stays: boolean;
-  /** Under the shaking of the carrier. */
+  /** Under the shaking of a carrier. */
   staysWhenShaken: boolean;
   fallS: number | null;
   tipSpeedMPerS: number | null;
@@ -60,11 +61,13 @@ export interface NominalOutcome {
   runtimeS: number | null;
   endReason: EndReason | null;
   warningS: number | null;
-  loopS: number;
+  /** Played length of the loop; null (like means and peaks below) when a move cannot be made at all. */
+  loopS: number | null;
   cueFidelityRatio: number | null;
-  stretchRatios: number[];
-  meanPackCurrentA: number;
-  peakPackCurrentA: number;
+  /** Played over written time per move cue, those played once first; null where the move cannot be made. */
+  stretchRatios: (number | null)[];
+  meanPackCurrentA: number | null;
+  peakPackCurrentA: number | null;
   holdPackCurrentA: number;
   holdMotorCurrentA: number;
   holdPowerW: number;
@@ -106,7 +109,8 @@ export interface NominalOutcome {
   reworkTimeS: number | null;
   swapTimeS: number | null;
   noiseDb: number | null;
-  energy: LoopEnergy;
+  /** null when a move cannot be made. */
+  energy: LoopEnergy | null;
 }
 
 /** Constants of the motor seen from the drive's output. `speedConstant` in V·s/rad or V·s/m. */
@@ -138,10 +142,10 @@ export interface Failure {
 
 /** Peaks and means of the pack current at nominal voltage, for protection. */
 export interface SupplyDemand {
-  peakCurrentA: number;
+  peakCurrentA: number | null;
   /** Largest mean over any ten seconds of the loop. */
-  tenSecondCurrentA: number;
-  meanCurrentA: number;
+  tenSecondCurrentA: number | null;
+  meanCurrentA: number | null;
   startUpCurrentA: number | null;
 }
 

@@ -1,0 +1,28 @@
+import type { CalculationLine } from '../assess/assessment.js';
+import { working } from '../assess/working.js';
+import { readAssumptions } from '../input/read-assumptions.js';
+import { readStudy } from '../input/read-study.js';
+import type { Result } from '../problem/issue.js';
+import { nearestName } from '../problem/nearest-name.js';
+import { simulateCandidate } from '../simulate/candidate.js';
+import type { StudyRequest } from './study.js';
+
+/** The working of one candidate; or the ids there are, when nobody has the one asked for. */
+export type Explanation =
+  | { found: true; label: string; lines: CalculationLine[] }
+  | { found: false; known: string[]; nearest: string | null };
+
+/** From files to the working of one candidate, or to the issues that stand in its way. */
+export function explainCandidate(request: StudyRequest, id: string): Result<Explanation> {
+  const read = readStudy(request.files, readAssumptions(request.templates), request.changes);
+  if (!read.ok) return read;
+  const { value: study, issues } = read;
+  const candidate = study.candidates.find((entry) => entry.id === id);
+  if (candidate === undefined) {
+    const known = study.candidates.map((entry) => entry.id);
+    return { ok: true, value: { found: false, known, nearest: nearestName(id, known) }, issues };
+  }
+  request.progress('computing the candidate');
+  const lines = working(study, candidate, simulateCandidate(study, candidate));
+  return { ok: true, value: { found: true, label: candidate.label, lines }, issues };
+}

@@ -1,0 +1,100 @@
+import { assess } from '../assess/assess.js';
+import type { Assessment } from '../assess/assessment.js';
+import { measurementAdvice } from '../assess/measurements.js';
+import { howToMeasure } from '../input/how-to-measure.js';
+import { readAssumptions } from '../input/read-assumptions.js';
+import type { InputFile } from '../input/files.js';
+import { readStudy } from '../input/read-study.js';
+import type { Result } from '../problem/issue.js';
+import { renderJson } from '../render/json/render-json.js';
+import { renderTerminal, type TerminalOptions } from '../render/terminal/render-terminal.js';
+import { buildReport, summarise, type Templates, toResults } from '../report/index.js';
+import { simulateCandidate } from '../simulate/candidate.js';
+import { inputHash, inputsAsRead } from './input-hash.js';
+
+/** What a run starts from: the study's files, the templates, and what the user wants to try instead. */
+export interface StudyRequest {
+  files: InputFile[];
+  templates: Templates;
+  /** `item=value` pairs that replace what the files say. */
+  changes: string[];
+  /** Version of the program. */
+  version: string;
+  /** Told as each step begins. */
+  progress(step: string): void;
+}
+
+/** How a report is set. */
+export interface ReportSetting {
+  page: 'A4' | 'Letter';
+  /** ISO date-time that the report carries. */
+  date: string;
+}
+
+/** What `reportFiles` makes. */
+export interface ReportFiles {
+  files: InputFile[];
+  /** Signs that no font has, each with a text it stood in. */
+  missingCharacters: { character: string; context: string }[];
+}
+
+/*
+   files ──1 read──► study ──2 simulate──► runs ──3 judge──► assessment
+                                                                 │ 4 tell
+                                              bytes ◄──5 render── document
+*/
+
+/** From files to the assessment, or to the issues that stand in its way. */
+export function assessStudy(request: StudyRequest): Result<Assessment> {
+  // 1 Read: text → a checked study in SI, or every issue of every file.
+  request.progress('reading the study');
+  const read = readStudy(request.files, readAssumptions(request.templates), request.changes);
+  if (!read.ok) return read;
+  const study = read.value;
+
+  // 2 Simulate: what each candidate does, before anybody judges it.
+  request.progress('computing the candidates');
+  const runs = study.candidates.map((candidate) => simulateCandidate(study, candidate));
+
+  // 3 Judge: limits, scores, rank, cautions, the answer; then what to measure first.
+  const inputs = inputsAsRead(request.files);
+  const assessment = assess(study, runs, { version: request.version, inputHash: inputHash(inputs), inputs });
+  request.progress('finding what to measure first');
+  const tools = { simulate: simulateCandidate, howToMeasure };
+  const nextMeasurements = measurementAdvice(study, assessment.candidates, tools);
+  return { ok: true, value: { ...assessment, nextMeasurements }, issues: read.issues };
+}
+
+/** The assessment as the files of a report: `report.pdf` and `results.json`. */
+export async function reportFiles(
+  assessment: Assessment,
+  request: Pick<StudyRequest, 'templates' | 'progress'>,
+  { page, date }: ReportSetting,
+): Promise<ReportFiles> {
+  // 4 Tell: headings, tables, charts and cautions as data, in the wording of the templates.
+  request.progress('writing the report');
+  const document = buildReport(assessment, request.templates, date);
+
+  // 5 Render: bytes. Fonts and charts are loaded only here.
+  request.progress('drawing pages and charts');
+  const { loadFonts, renderPdf } = await import('../render/pdf/index.js');
+  const pdf = await renderPdf(document, { fonts: await loadFonts(), pageSize: page });
+  const results = new TextEncoder().encode(resultsText(assessment));
+  return {
+    files: [
+      { name: 'report.pdf', bytes: pdf.bytes },
+      { name: 'results.json', bytes: results },
+    ],
+    missingCharacters: pdf.missingCharacters,
+  };
+}
+
+/** The results as JSON text, the contract of whoever reads them with a program. */
+export function resultsText(assessment: Assessment): string {
+  return renderJson(toResults(assessment));
+}
+
+/** The ranking in few lines, for a terminal. */
+export function rankingText(assessment: Assessment, templates: Templates, options: TerminalOptions): string {
+  return renderTerminal(summarise(assessment, templates, ''), options);
+}

@@ -1,0 +1,116 @@
+import type { CandidateRun } from '../simulate/outcome.js';
+import type { Study } from '../study/study.js';
+import { answerOf } from './answer.js';
+import { type Assessment, type CandidateAssessment, modelVersion, resultsFormat } from './assessment.js';
+import { cautionsOf } from './cautions.js';
+import type { Judged } from './criterion-values.js';
+import { limitsOf, passesAll } from './limits.js';
+import { protectionOf } from './protection.js';
+import { compareForRank, nonDominatedIds } from './ranking.js';
+import { criterionOutcomes, scoreOf } from './scores.js';
+
+/** What the caller knows about the run and the study does not. */
+export interface AssessmentContext {
+  /** Version of the program. */
+  version: string;
+  /** Hash over all input files. */
+  inputHash: string;
+  inputs: Assessment['inputs'];
+}
+
+/**
+ * Judges every candidate of a study: limits with margins, worth and score on the user's own weights, rank,
+ * cautions, protection, and the answer in words. Pure: the same runs give the same assessment.
+ *
+ * What to measure first is left empty; it needs more simulations and is added by whoever asks for it.
+ * @param runs one for each candidate, in the study's order
+ */
+export function assess(study: Study, runs: CandidateRun[], context: AssessmentContext): Assessment {
+  const all = judgedOf(study, runs);
+  const candidates = ranked(study, all);
+  const inRank = candidates.map(({ id }) => all.find((judged) => judged.candidate.id === id) as Judged);
+  const first = candidates[0];
+  return {
+    format: resultsFormat,
+    version: context.version,
+    modelVersion,
+    seed: study.seed,
+    // Nominal figures only: no ensemble was drawn.
+    draws: 0,
+    inputHash: context.inputHash,
+    study,
+    candidates,
+    leader: first?.passes === true ? first.id : null,
+    baseline: study.baselineId,
+    answer: answerOf(study, candidates),
+    nextMeasurements: [],
+    cautions: cautionsOf(study, inRank, candidates),
+    protection: inRank.map(({ candidate, run }) => protectionOf(study, candidate, run)),
+    figuresGiven: givenCount(study),
+    figuresAssumed: assumedCount(study, runs),
+    inputs: context.inputs,
+  };
+}
+
+function judgedOf(study: Study, runs: CandidateRun[]): Judged[] {
+  return study.candidates.map((candidate) => {
+    const run = runs.find(({ id }) => id === candidate.id);
+    if (run === undefined) throw new Error(`no run for candidate ${candidate.id}`);
+    return { study, candidate, run };
+  });
+}
+
+function ranked(study: Study, all: Judged[]): CandidateAssessment[] {
+  const candidates = all.map(judge);
+  const nonDominated = nonDominatedIds(candidates, study.criteria);
+  return candidates.sort(compareForRank).map((candidate, index) => ({
+    ...candidate,
+    rank: index + 1,
+    nonDominated: nonDominated.has(candidate.id),
+  }));
+}
+
+/** One candidate on its own; rank and dominance need the others and follow. */
+function judge(judged: Judged): CandidateAssessment {
+  const { study, candidate, run } = judged;
+  const limits = limitsOf(judged);
+  const criteria = criterionOutcomes(judged);
+  return {
+    id: candidate.id,
+    label: candidate.label,
+    type: candidate.kind,
+    isBaseline: candidate.id === study.baselineId,
+    rank: 0,
+    passes: passesAll(limits),
+    score: scoreOf(criteria),
+    nonDominated: false,
+    limits,
+    criteria,
+    findings: run.findings,
+    assumed: run.assumed,
+    motor: run.motor,
+    nominal: run.nominal,
+    series: run.series,
+  };
+}
+
+/** How many numbers of the study its makers gave. */
+function givenCount({ provenance }: Study): number {
+  return provenance.filter(({ origin, value }) => origin === 'given' && typeof value === 'number').length;
+}
+
+/** How many numbers were assumed: when reading, or when computing a candidate; each counted once. */
+function assumedCount(study: Study, runs: CandidateRun[]): number {
+  const isCandidate = new Set(study.candidates.map(({ id }) => id));
+  const numbers = study.provenance.filter(({ value }) => typeof value === 'number');
+  const shared = study.provenance.filter(({ owner }) => owner === null || !isCandidate.has(owner));
+  const sharedFields = new Set(shared.map(({ field }) => field));
+  const read = numbers.filter(({ origin }) => origin === 'assumed');
+  const keys = read.map(({ owner, field }) => `${owner !== null && isCandidate.has(owner) ? owner : ''}/${field}/${owner}`);
+  const computed = runs.flatMap(({ id, assumed }) =>
+    assumed
+      .filter(({ value }) => typeof value === 'number')
+      .map(({ field }) => (sharedFields.has(field) ? `shared/${field}` : `${id}/${field}/${id}`)),
+  );
+  return new Set([...keys, ...computed]).size;
+}

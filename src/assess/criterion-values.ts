@@ -1,0 +1,97 @@
+import { driveTypes } from '../drives/registry.js';
+import type { CandidateRun } from '../simulate/outcome.js';
+import type { CriterionId } from '../study/choosing.js';
+import type { Candidate, Study } from '../study/study.js';
+
+/** One candidate with what the simulation said about it, in the study it belongs to. */
+export interface Judged {
+  study: Study;
+  candidate: Candidate;
+  run: CandidateRun;
+}
+
+/** A criterion's figure in SI, or what to fill in before it can be known. */
+export interface CriterionValue {
+  value: number | null;
+  missing?: string;
+}
+
+interface CriterionReading {
+  read(judged: Judged): number | null;
+  /** Named when the figure is null. */
+  missing(judged: Judged): string;
+}
+
+const playableShow = () => 'a drive that can play the cue list';
+
+/** How each criterion is read off a run. The compiler names a criterion that lacks its line. */
+const readings: Record<CriterionId, CriterionReading> = {
+  runtime: { read: ({ run }) => run.nominal.runtimeS, missing: playableShow },
+  runtime_p10: { read: () => null, missing: () => 'an ensemble of draws' },
+  hold_power: { read: ({ run }) => run.nominal.holdPowerW, missing: playableShow },
+  peak_current: { read: ({ run }) => run.nominal.peakPackCurrentA, missing: playableShow },
+  body_mass: { read: ({ run }) => run.nominal.bodyMassKg, missing: missingMass },
+  feature_mass: { read: ({ run }) => run.nominal.featureMassKg, missing: missingMass },
+  cue_fidelity: { read: ({ run }) => run.nominal.cueFidelityRatio, missing: playableShow },
+  torque_margin: { read: ({ run }) => run.nominal.torqueMarginRatio, missing: stallField },
+  winding_temperature: { read: ({ run }) => run.nominal.windingTemperatureK, missing: () => 'mass' },
+  case_temperature: { read: ({ run }) => run.nominal.caseTemperatureK, missing: () => 'mass' },
+  noise: { read: ({ run }) => run.nominal.noiseDb, missing: () => 'noise' },
+  cost: {
+    read: ({ run }) => run.nominal.cost,
+    missing: ({ candidate }) => (candidate.sheet.priceMoney === null ? 'price' : 'extra_cost'),
+  },
+  rework_hours: { read: ({ run }) => run.nominal.reworkTimeS, missing: () => 'rework_hours' },
+  swap_minutes: { read: ({ run }) => run.nominal.swapTimeS, missing: () => 'swap_minutes' },
+  fall_energy: { read: fallEnergyJ, missing: stallField },
+  crush_force: { read: ({ run }) => run.nominal.crushForceN, missing: stallField },
+  push_force: { read: weakerPushN, missing: stallField },
+  fits: { read: ({ run }) => share(run.nominal.fits), missing: missingBox },
+  voltage: { read: ({ run }) => run.nominal.busVoltageV, missing: () => 'maximum_voltage' },
+};
+
+/** The figure of one criterion for one candidate; a missing one names the field to fill in. */
+export function criterionValue(id: CriterionId, judged: Judged): CriterionValue {
+  const reading = readings[id];
+  const value = reading.read(judged);
+  return value === null || Number.isNaN(value)
+    ? { value: null, missing: reading.missing(judged) }
+    : { value };
+}
+
+/** Yes and no as 1 and 0, so that they can be weighted and drawn like any other figure. */
+function share(yes: boolean | null): number | null {
+  return yes === null ? null : Number(yes);
+}
+
+/** Energy at the stop after a power cut with open leads; a feature that stays has none. */
+function fallEnergyJ({ run }: Judged): number | null {
+  const { powerCut } = run.nominal;
+  return powerCut.impactEnergyJ ?? (powerCut.stays ? 0 : null);
+}
+
+/** The smaller of the two forces at the tip that move the powered feature. */
+function weakerPushN({ run }: Judged): number | null {
+  const { pushDownN, pushUpN } = run.nominal;
+  return pushDownN === null || pushUpN === null ? null : Math.min(pushDownN, pushUpN);
+}
+
+function stallField({ candidate }: Judged): string {
+  return driveTypes[candidate.kind].motion === 'rotary' ? 'stall_torque' : 'stall_force';
+}
+
+function missingMass({ study, candidate }: Judged): string {
+  if (candidate.sheet.massKg === null) return 'mass';
+  if (study.pack.massKg === null) return `mass of ${study.pack.id} in packs.csv`;
+  return candidate.sheet.mountMassKg === null ? 'mount_mass' : 'electronics_mass';
+}
+
+function missingBox({ candidate: { sheet } }: Judged): string {
+  const sides: [string, number | null][] = [
+    ['length', sheet.lengthM],
+    ['width', sheet.widthM],
+    ['height', sheet.heightM],
+  ];
+  const blank = sides.filter(([, side]) => side === null).map(([name]) => name);
+  return blank.length > 0 ? blank.join(', ') : 'length, width, height';
+}

@@ -1,0 +1,45 @@
+import type { Motion } from '../drives/sheet.js';
+import { formatNumber, formatQuantity, formatValue } from '../quantity/format.js';
+
+/** Figures as the sentences of the assessment write them: the unit a person reads, three digits that count. */
+
+const iceK = 273.15;
+
+/** Absolute temperature of a figure on the Celsius scale. */
+export const kelvinOf = (degrees: number): number => degrees + iceK;
+
+/** A number with a fixed count of digits after the point. */
+export const decimal = (value: number, digits: number): string => value.toFixed(digits);
+
+/** A pure number. */
+export const plain = (value: number): string => formatNumber(value, 3);
+
+export const amperes = (currentA: number): string => formatQuantity(currentA, 'current');
+export const ohms = (resistanceOhm: number): string => formatValue(resistanceOhm, 'Ω');
+export const volts = (voltageV: number): string => formatValue(voltageV, 'V');
+export const watts = (powerW: number): string => formatQuantity(powerW, 'power');
+export const newtons = (forceN: number): string => formatValue(forceN, 'N');
+export const joules = (energyJ: number): string => formatValue(energyJ, 'J');
+export const wattHours = (energyJ: number): string => formatValue(energyJ, 'Wh');
+export const milliseconds = (timeS: number): string => formatValue(timeS, 'ms');
+export const minutes = (timeS: number): string => `${Math.round(timeS / 60)} min`;
+export const hours = (timeS: number): string => formatValue(timeS, 'h');
+export const percent = (fraction: number): string => `${Math.round(fraction * 100)} %`;
+export const celsius = (temperatureK: number): string => `${Math.round(temperatureK - iceK)} °C`;
+export const metresPerSecond = (speedMPerS: number): string => formatValue(speedMPerS, 'm/s');
+export const mass = (massKg: number): string => formatQuantity(massKg, 'mass');
+
+/** Seconds up to two minutes, minutes above. */
+export const shortTime = (timeS: number): string =>
+  timeS < 120 ? formatValue(timeS, 's', 2) : minutes(timeS);
+
+/** Effort in the unit of a drive's motion. */
+export const effortOf = (effort: number, motion: Motion): string =>
+  formatValue(effort, motion === 'rotary' ? 'N·m' : 'N');
+
+/** Position of the feature: degrees on a hinge, millimetres on a slide. */
+export const positionOf = (position: number, isHinge: boolean): string =>
+  isHinge ? formatValue(position, 'deg').replace(' deg', '°') : formatValue(position, 'mm');
+
+/** A count with its word: `1 limit`, `3 limits`. */
+export const counted = (count: number, one: string): string => `${count} ${one}${count === 1 ? '' : 's'}`;

@@ -1,0 +1,124 @@
+import type { Failure } from '../simulate/outcome.js';
+import type { Criterion, Limit } from '../study/choosing.js';
+import type { Space } from '../study/feature.js';
+import type { LimitOutcome } from './assessment.js';
+import { criterionValue, type Judged } from './criterion-values.js';
+
+/** Share by which the drive must outdo the largest load when no criteria file says otherwise. */
+const defaultTorqueMargin = 1.3;
+
+/**
+ * Every hard limit against one candidate, exactly one outcome per limit: first the ways in which it cannot do
+ * the job at all, then voltage and fit, which always count, then what the criteria demand.
+ *
+ * A figure that is missing leaves its limit not judged and named; it never passes.
+ */
+export function limitsOf(judged: Judged): LimitOutcome[] {
+  const demanded = judged.study.criteria.filter((criterion) => criterion.must !== null);
+  const outcomes = [...failuresAsLimits(judged.run.failures), voltageLimit(judged), fitLimit(judged)];
+  for (const criterion of demanded) {
+    if (criterion.id === 'voltage' || criterion.id === 'fits') continue;
+    outcomes.push(criterionLimit(criterion.id, criterion.must as Limit, judged));
+  }
+  const demandsMargin = demanded.some((criterion) => criterion.id === 'torque_margin');
+  if (!demandsMargin && judged.study.criteria.every((criterion) => criterion.origin === 'assumed')) {
+    const bound: Limit = { direction: 'at-least', bound: defaultTorqueMargin };
+    outcomes.push(criterionLimit('torque_margin', bound, judged));
+  }
+  return outcomes;
+}
+
+/** False when a limit fails, null when none fails but one could not be judged. */
+export function passesAll(limits: LimitOutcome[]): boolean | null {
+  if (limits.some((limit) => limit.passes === false)) return false;
+  return limits.some((limit) => limit.passes === null) ? null : true;
+}
+
+/**
+ * How far inside a limit a value lies, as a share of the limit; negative outside.
+ * @param zero where the scale starts: 0, except for temperatures, which count from the air
+ */
+export function marginOf(value: number, { direction, bound }: Limit, zero = 0): number {
+  const inside = direction === 'at-least' ? value - bound : bound - value;
+  const scale = Math.abs(bound - zero);
+  return scale > 0 ? inside / scale : inside;
+}
+
+function criterionLimit(id: Criterion['id'], limit: Limit, judged: Judged): LimitOutcome {
+  const head = { criterion: id, direction: limit.direction, limit: limit.bound };
+  if (id === 'winding_temperature' && judged.run.nominal.windingTemperatureK === null) {
+    const runsAway = judged.run.nominal.thermalRunaway;
+    if (runsAway)
+      return { ...head, value: null, passes: false, margin: -1, reason: 'the winding never settles' };
+  }
+  const { value, missing } = criterionValue(id, judged);
+  if (value === null) return { ...head, value, passes: null, margin: null, missing: missing ?? id };
+  const zero = id.endsWith('_temperature') ? judged.study.air.temperatureK : 0;
+  const margin = marginOf(value, limit, zero);
+  return { ...head, value, passes: margin >= 0, margin };
+}
+
+function voltageLimit({ run }: Judged): LimitOutcome {
+  const { busVoltageV, maximumVoltageV } = run.nominal;
+  const head = { criterion: 'voltage', direction: 'at-most', value: busVoltageV } as const;
+  if (maximumVoltageV === null) {
+    return { ...head, limit: 0, passes: null, margin: null, missing: 'maximum_voltage' };
+  }
+  const margin = marginOf(busVoltageV, { direction: 'at-most', bound: maximumVoltageV });
+  return { ...head, limit: maximumVoltageV, passes: margin >= 0, margin };
+}
+
+/** Fits or not; the margin is the tightest side of the best way to lay the box. */
+function fitLimit(judged: Judged): LimitOutcome {
+  const { value, missing } = criterionValue('fits', judged);
+  const head = { criterion: 'fits', direction: 'at-least', limit: 1, value } as const;
+  if (value === null)
+    return { ...head, passes: null, margin: null, missing: missing ?? 'length, width, height' };
+  const passes = value >= 1;
+  const room = roomFraction(judged) ?? (passes ? 1 : -1);
+  return { ...head, passes, margin: passes ? Math.max(0, room) : Math.min(0, room) };
+}
+
+/** Free share of the tightest side in the best of six orientations; null without a box or without a space. */
+function roomFraction({ study: { space }, candidate: { sheet } }: Judged): number | null {
+  const sides = [sheet.lengthM, sheet.widthM, sheet.heightM];
+  const rooms = roomSides(space);
+  if (sides.some((side) => side === null) || rooms.every((room) => room === null)) return null;
+  const box = sides as number[];
+  const orders = [
+    [0, 1, 2],
+    [0, 2, 1],
+    [1, 0, 2],
+    [1, 2, 0],
+    [2, 0, 1],
+    [2, 1, 0],
+  ];
+  const tightest = orders.map((order) =>
+    Math.min(...rooms.map((room, axis) => (room === null ? 1 : (room - box[order[axis]!]!) / room))),
+  );
+  return Math.max(...tightest);
+}
+
+function roomSides(space: Space): (number | null)[] {
+  return [space.lengthM, space.widthM, space.heightM];
+}
+
+/** One outcome per way of failing; further places where it fails the same way join its reason. */
+function failuresAsLimits(failures: Failure[]): LimitOutcome[] {
+  const outcomes = new Map<string, LimitOutcome>();
+  for (const failure of failures) {
+    const known = outcomes.get(failure.code);
+    if (known) known.reason = `${known.reason}; ${failure.reason}`;
+    else outcomes.set(failure.code, failureAsLimit(failure));
+  }
+  return [...outcomes.values()];
+}
+
+function failureAsLimit({ code, reason, value, limit }: Failure): LimitOutcome {
+  if (value === null || limit === null) {
+    return { criterion: code, direction: 'at-least', limit: 1, value: 0, passes: false, margin: -1, reason };
+  }
+  const direction = value < limit ? 'at-least' : 'at-most';
+  const margin = Math.min(0, marginOf(value, { direction, bound: limit }));
+  return { criterion: code, direction, limit, value, passes: false, margin, reason };
+}

@@ -1,0 +1,44 @@
+import type { Criterion } from '../study/choosing.js';
+import type { CandidateAssessment, CriterionOutcome } from './assessment.js';
+import { weightedCriteria } from './scores.js';
+
+type Ranked = Pick<CandidateAssessment, 'id' | 'passes' | 'score'>;
+
+/** Passing first, then what could not be judged, then what fails. */
+const order = (passes: boolean | null): number => (passes === true ? 0 : passes === null ? 1 : 2);
+
+/** Order of two candidates: by their limits, then by score, then by id so that the order never wavers. */
+export function compareForRank(a: Ranked, b: Ranked): number {
+  return order(a.passes) - order(b.passes) || b.score - a.score || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
+}
+
+/**
+ * Ids of the candidates that no other one beats everywhere: none is at least as good on every weighted
+ * criterion and better on one. A candidate that fails a hard limit neither belongs to the set nor beats
+ * anybody; a missing figure loses against any figure. Compared on the figures, not on their clipped worth.
+ */
+export function nonDominatedIds(
+  candidates: { id: string; passes: boolean | null; criteria: CriterionOutcome[] }[],
+  criteria: Criterion[],
+): Set<string> {
+  const eligible = candidates.filter((candidate) => candidate.passes !== false);
+  const goodness = eligible.map((candidate) =>
+    weightedCriteria(criteria).map((criterion) => goodnessOf(criterion, candidate.criteria)),
+  );
+  const stands = (index: number) =>
+    !goodness.some((other, at) => at !== index && beatsEverywhere(other, goodness[index] as number[]));
+  return new Set(eligible.filter((_, index) => stands(index)).map((candidate) => candidate.id));
+}
+
+/** The figure, turned so that more is better. */
+function goodnessOf(criterion: Criterion, outcomes: CriterionOutcome[]): number {
+  const value = outcomes.find((outcome) => outcome.criterion === criterion.id)?.value ?? null;
+  if (value === null || criterion.worthless === null || criterion.worthFull === null) return -Infinity;
+  return criterion.worthFull >= criterion.worthless ? value : -value;
+}
+
+function beatsEverywhere(a: number[], b: number[]): boolean {
+  return (
+    a.every((good, index) => good >= (b[index] as number)) && a.some((good, i) => good > (b[i] as number))
+  );
+}

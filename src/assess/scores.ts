@@ -1,0 +1,38 @@
+import type { Criterion } from '../study/choosing.js';
+import type { CriterionOutcome } from './assessment.js';
+import { criterionValue, type Judged } from './criterion-values.js';
+
+/**
+ * Partial value of a figure on a fixed scale: linear between the two ends, clipped to 0…1. (M22)
+ * The ends may stand in either order; equal ends make a step at that value, full worth on it.
+ */
+export function worthOf(value: number, worthless: number, worthFull: number): number {
+  if (worthless === worthFull) return value >= worthFull ? 1 : 0;
+  return Math.min(1, Math.max(0, (value - worthless) / (worthFull - worthless)));
+}
+
+/** Every weighted criterion of one candidate with its worth; a missing figure is worth 0 and named. */
+export function criterionOutcomes(judged: Judged): CriterionOutcome[] {
+  return weightedCriteria(judged.study.criteria).map((criterion) => {
+    const { id, weightScore, worthless, worthFull } = criterion;
+    const { value, missing } = criterionValue(id, judged);
+    const outcome = { criterion: id, value, weightScore };
+    if (value === null) return { ...outcome, worthScore: 0, missing: missing ?? id };
+    if (worthless === null || worthFull === null) {
+      return { ...outcome, worthScore: 0, missing: `worth_0_at and worth_1_at of ${id} in criteria.csv` };
+    }
+    return { ...outcome, worthScore: worthOf(value, worthless, worthFull) };
+  });
+}
+
+/** Weighted sum over the sum of weights, 0…1; 0 when nothing carries a weight. (M22) */
+export function scoreOf(outcomes: CriterionOutcome[]): number {
+  const weights = outcomes.reduce((sum, outcome) => sum + outcome.weightScore, 0);
+  const worth = outcomes.reduce((sum, outcome) => sum + outcome.weightScore * outcome.worthScore, 0);
+  return weights > 0 ? worth / weights : 0;
+}
+
+/** Criteria that count in the score, not only as a limit. */
+export function weightedCriteria(criteria: Criterion[]): Criterion[] {
+  return criteria.filter((criterion) => criterion.weightScore > 0);
+}

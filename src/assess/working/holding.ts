@@ -1,0 +1,122 @@
+import { holdDraw, holdEffortAt, holdMotorCurrentA } from '../../simulate/hold.js';
+import type { BusDraw } from '../../simulate/motor-point.js';
+import type { Cue } from '../../study/show.js';
+import type { CalculationLine } from '../assessment.js';
+import { amperes, decimal, effortOf, ohms, plain, positionOf, volts } from '../figures.js';
+import { holdLoadWorking } from './hold-load.js';
+import { from, type LineWriter, section, type Worked } from './line.js';
+
+/** For each pose that the loop holds: effort, motor current, pack current. (M1–M4, M12, M14, M15) */
+export function holdWorking(worked: Worked): CalculationLine[] {
+  return heldPoses(worked.study.show.loop).flatMap((cue) => {
+    const place = positionOf(cue.fromPosition, worked.prepared.model.load.isHinge);
+    const line = section(`Hold “${cue.name}” at ${place}`);
+    return [...holdLoadWorking(worked, cue.fromPosition, line), ...currents(worked, cue.fromPosition, line)];
+  });
+}
+
+/** The hold cues, each pose once. */
+function heldPoses(cues: Cue[]): Cue[] {
+  const holds = cues.filter((cue) => cue.action === 'hold');
+  return holds.filter(
+    (cue, index) => holds.findIndex((other) => other.fromPosition === cue.fromPosition) === index,
+  );
+}
+
+function currents({ prepared }: Worked, position: number, line: LineWriter): CalculationLine[] {
+  const { model } = prepared;
+  const { drive, bus } = model;
+  if (model.unpoweredHold) {
+    return [line('Motor current', 'I = 0', 'it locks and the power is off while it holds', '0 A', 'M12')];
+  }
+  const effort = Math.abs(holdEffortAt(model, position));
+  const [low, high] = [holdMotorCurrentA(drive, effort, 0), holdMotorCurrentA(drive, effort, 1)];
+  const share = drive.holdFrictionFraction;
+  const motorA = holdMotorCurrentA(drive, effort, share);
+  const perAmpere = `${plain(drive.speedConstant)}`;
+  const effortText = effortOf(effort, drive.motion);
+  const backward = Math.max(0, drive.backwardEfficiencyStatic);
+  const lines = [
+    line(
+      'Least current, friction helping',
+      'lo = max(0, η_b·|T|/K − I_0)',
+      `max(0, ${plain(backward)} · ${effortText} / ${perAmpere} − ${amperes(drive.noLoadCurrentA)})`,
+      amperes(low),
+      'M12',
+    ),
+    line(
+      'Most current, friction hindering',
+      'hi = |T|/(η_f·K) + I_0',
+      `${effortText} / (${plain(drive.forwardEfficiency)} · ${perAmpere}) + ${amperes(drive.noLoadCurrentA)}`,
+      amperes(high),
+      'M12',
+    ),
+    line(
+      'Motor current',
+      'I = lo + s·(hi − lo)',
+      `${amperes(low)} + ${plain(share)} · ${amperes(high - low)}`,
+      amperes(motorA),
+      'M12; s from experience',
+    ),
+  ];
+  if (!drive.pulsed) {
+    return [
+      ...lines,
+      line(
+        'Pack current of one drive',
+        'I_bus = I',
+        amperes(motorA),
+        amperes(motorA),
+        'no pulses: switched straight to the bus',
+      ),
+    ];
+  }
+  const draw: BusDraw = { powerW: 0, currentA: 0 };
+  holdDraw(model, effort, draw);
+  const correction = model.holdCorrectionRatio;
+  const duty = Math.min(1, (motorA * drive.resistanceOhm) / bus.nominalV);
+  const blend = motorA > 0 && correction > 0 ? draw.currentA / (motorA * correction) : 0;
+  const busA = draw.powerW / bus.nominalV + draw.currentA;
+  const modelledA = correction > 0 ? busA / correction : 0;
+  lines.push(
+    line(
+      'Duty of the pulses',
+      'D = I·R / V',
+      `${amperes(motorA)} · ${ohms(drive.resistanceOhm)} / ${volts(bus.nominalV)}`,
+      plain(duty),
+      'M14',
+    ),
+    line(
+      'Blend of slow and fast pulses',
+      'χ = 1 − (1 − e^(−Dp))·(1 − e^(−(1−D)p)) / (p·D·(1 − D)·(1 − e^(−p)))',
+      blendNumbers(duty, drive.pulseRatio),
+      decimal(blend, 3),
+      from('M15', 'mohan'),
+    ),
+    line(
+      'Pack current of one drive',
+      'I_bus = I·[D + χ·(1 − D)]',
+      `${amperes(motorA)} · [${plain(duty)} + ${decimal(blend, 3)} · ${plain(1 - duty)}]`,
+      amperes(modelledA),
+      from('M15', 'mohan'),
+    ),
+  );
+  if (correction !== 1) {
+    lines.push(
+      line(
+        'Corrected by the measured hold current',
+        'κ·I_bus',
+        `${plain(correction)} · ${amperes(modelledA)}`,
+        amperes(busA),
+        'M15; measured',
+      ),
+    );
+  }
+  return lines;
+}
+
+/** The blend with its numbers put in. */
+function blendNumbers(duty: number, pulseRatio: number): string {
+  const [on, off, p] = [plain(duty), plain(1 - duty), plain(pulseRatio)];
+  return `1 − (1 − e^(−${on} · ${p})) · (1 − e^(−${off} · ${p})) / (${p} · ${on} · ${off} · (1 − e^(−${p})))`;
+}

@@ -1,0 +1,47 @@
+import { type Command, Option } from 'commander';
+import { exitCodes } from './exit-codes.js';
+import { type FileContent, studyFiles, writeAtomically } from './files.js';
+import type { Shell } from './shell.js';
+
+interface NewOptions {
+  drive?: string[];
+}
+
+/** `new <folder>`: a study to fill in, one comment above each item saying how to measure it. */
+export function addNew(program: Command, shell: Shell): void {
+  program
+    .command('new')
+    .description('start a study: files to fill in, with a line on how to measure each item')
+    .argument('<folder>', 'folder to make')
+    .addOption(new Option('--drive <type...>', 'drive types to compare; all when left out'))
+    .addHelpText('after', '\nExample:  holdwright new my-study --drive position-servo worm-gearmotor')
+    .action((folder: string, options: NewOptions) => begin(folder, options, shell));
+}
+
+async function begin(folder: string, { drive }: NewOptions, shell: Shell): Promise<void> {
+  const { driveKinds, starterFiles } = await import('../app/starter.js');
+  const unknown = (drive ?? []).filter((kind) => !driveKinds.includes(kind));
+  if (unknown.length > 0) {
+    shell.terminal.talk(
+      `error: there is no drive type ${unknown.join(', ')}\n  known: ${driveKinds.join(', ')}`,
+    );
+    return shell.end(exitCodes.wrongUsage);
+  }
+  const files: FileContent[] = starterFiles(drive ?? driveKinds);
+  const there = studyFiles(folder)?.map(({ name }) => name) ?? [];
+  const kept = files.filter(({ name }) => there.includes(name));
+  if (kept.length > 0) {
+    shell.terminal.talk(
+      `error: ${folder} already has ${kept.map(({ name }) => name).join(', ')}; nothing was written`,
+    );
+    return shell.end(exitCodes.cannotWrite);
+  }
+  try {
+    writeAtomically(folder, files);
+  } catch (error) {
+    shell.terminal.talk(`error: ${folder} cannot be written: ${(error as Error).message}`);
+    return shell.end(exitCodes.cannotWrite);
+  }
+  const names = files.map(({ name }) => `  ${name}`).join('\n');
+  shell.terminal.result(`${folder} has now\n${names}\nFill in the values, then:  holdwright check ${folder}`);
+}

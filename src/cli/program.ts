@@ -1,0 +1,50 @@
+import { Command, CommanderError } from 'commander';
+import { addCheck } from './check.js';
+import { exitCodes } from './exit-codes.js';
+import { addExplain } from './explain.js';
+import { addNew } from './new.js';
+import { addRank } from './rank.js';
+import { addReport } from './report.js';
+import type { Shell } from './shell.js';
+
+/**
+ * Runs one command. Wrong usage and our own mistakes are told here and nowhere else.
+ * @param argv as Node gives it: program, script, then the words of the user
+ */
+export async function runProgram(argv: string[], shell: Shell): Promise<void> {
+  const program = programFor(shell);
+  try {
+    await program.parseAsync(argv);
+  } catch (error) {
+    if (error instanceof CommanderError) {
+      if (error.exitCode !== 0) shell.end(exitCodes.wrongUsage);
+    } else if (error instanceof Error && error.name === 'TemplateError') {
+      shell.terminal.talk(`error: ${error.message}`);
+      shell.end(exitCodes.inputErrors);
+    } else {
+      const trace = error instanceof Error ? error.stack : String(error);
+      shell.terminal.talk(`holdwright ${shell.version} made a mistake that is not yours:\n${trace}`);
+      shell.end(exitCodes.ourFault);
+    }
+  }
+}
+
+function programFor(shell: Shell): Command {
+  const program = new Command('holdwright')
+    .description('Compares drives that must hold a pose in battery-powered moving features.')
+    .version(shell.version, '-V, --version', 'print the version')
+    .helpOption('-h, --help', 'print this help')
+    .exitOverride()
+    .configureOutput({
+      writeOut: (text) => shell.terminal.result(text),
+      writeErr: (text) => shell.terminal.talk(text),
+    })
+    .showHelpAfterError('Add --help for how to use it.')
+    .addHelpText('after', '\nBegin with:  holdwright new my-study --drive worm-gearmotor');
+  addNew(program, shell);
+  addCheck(program, shell);
+  addRank(program, shell);
+  addReport(program, shell);
+  addExplain(program, shell);
+  return program;
+}

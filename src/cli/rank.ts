@@ -1,0 +1,36 @@
+import type { Command } from 'commander';
+import { type Shell, withStudy } from './shell.js';
+
+interface RankOptions {
+  json?: true;
+  set: string[];
+}
+
+/** `rank <study>`: the ranking on the terminal, or everything as JSON. */
+export function addRank(program: Command, shell: Shell): void {
+  program
+    .command('rank')
+    .description('rank the candidates of a study')
+    .argument('<study>', 'folder with the CSV files')
+    .option('--json', 'print every result as JSON')
+    .option('--set <item=value>', 'what happens if: replace a value; may be given again', collected, [])
+    .addHelpText(
+      'after',
+      '\nExample:  holdwright rank data-demo/lantern-parade --set "feature.mass=700 g" --set pack.carried=1',
+    )
+    .action((folder: string, options: RankOptions) => rank(folder, options, shell));
+}
+
+async function rank(folder: string, options: RankOptions, shell: Shell): Promise<void> {
+  const { assessStudy, rankingText, resultsText } = await import('../app/study.js');
+  const worked = await withStudy(shell, folder, options.set, assessStudy);
+  if ('stop' in worked) return shell.end(worked.stop);
+  const { value: assessment, reading } = worked;
+  shell.terminal.result(
+    options.json ? resultsText(assessment) : rankingText(assessment, reading.templates, shell.terminal),
+  );
+}
+
+function collected(value: string, before: string[]): string[] {
+  return [...before, value];
+}

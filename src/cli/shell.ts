@@ -1,0 +1,71 @@
+import { formatIssue } from '../problem/format-issue.js';
+import type { Issue, Result } from '../problem/issue.js';
+import { type ExitCode, exitCodes } from './exit-codes.js';
+import type { FileContent } from './files.js';
+import { studyFiles, templateTexts } from './files.js';
+import { startProgress } from './progress.js';
+import type { Terminal } from './terminal.js';
+
+/** What a command may use of the world: its terminal, the environment, the clock. */
+export interface Shell {
+  terminal: Terminal;
+  env: NodeJS.ProcessEnv;
+  now(): Date;
+  version: string;
+  /** Sets the exit code of the program. */
+  end(code: ExitCode): void;
+}
+
+/** What a command hands to the app: files as read, templates, and where to report progress. */
+export interface Reading {
+  files: FileContent[];
+  templates: Record<string, string>;
+  changes: string[];
+  version: string;
+  progress(step: string): void;
+}
+
+/** A study read and worked on, or the reason why the command stops. */
+export type Worked<T> = { value: T; reading: Reading } | { stop: ExitCode };
+
+/**
+ * Reads a study folder, lets `work` make something of it, and talks about every issue.
+ * Errors in the files end the command; warnings do not.
+ */
+export async function withStudy<T>(
+  shell: Shell,
+  folder: string,
+  changes: string[],
+  work: (reading: Reading) => Promise<Result<T>> | Result<T>,
+): Promise<Worked<T>> {
+  const files = studyFiles(folder);
+  if (files === null) {
+    shell.terminal.talk(`error: there is no folder ${folder}\n  hint: holdwright new ${folder} starts one`);
+    return { stop: exitCodes.inputErrors };
+  }
+  const progress = startProgress(shell.terminal);
+  const reading: Reading = {
+    files,
+    templates: templateTexts(),
+    changes,
+    version: shell.version,
+    progress: progress.step,
+  };
+  const result = await Promise.resolve(work(reading)).finally(progress.end);
+  talkAbout(shell.terminal, result.issues);
+  return result.ok ? { value: result.value, reading } : { stop: exitCodes.inputErrors };
+}
+
+/** Every issue with its place, then how many there are. */
+function talkAbout(terminal: Terminal, issues: Issue[]): void {
+  if (issues.length === 0) return;
+  const errors = issues.filter((issue) => issue.severity === 'error').length;
+  const counts = [counted(errors, 'error'), counted(issues.length - errors, 'warning')].filter(
+    (text) => !text.startsWith('0 '),
+  );
+  terminal.talk([...issues.map(formatIssue), counts.join(', ')].join('\n'));
+}
+
+function counted(count: number, word: string): string {
+  return `${count} ${word}${count === 1 ? '' : 's'}`;
+}

@@ -1,0 +1,118 @@
+import { duplicateId } from '../problem/table-messages.js';
+import type { Report } from '../problem/trouble.js';
+import type { FieldDeclaration } from '../quantity/field.js';
+import type { Provenance } from '../study/provenance.js';
+import type { ChemistryId, Load, Pack } from '../study/supply.js';
+import { loadFields, packFields } from '../study/supply-fields.js';
+import { chemistryHistory, chemistryOf } from './chemistry.js';
+import type { Assumptions } from './read-assumptions.js';
+import { RowReading } from './row-reading.js';
+import { requireColumns, type Row, type Table } from './table.js';
+
+/** Rows of packs.csv or loads.csv that could be read, with the history of every value. */
+export interface RowsReading<T> {
+  entries: T[];
+  /** By id, so that the history of the chosen pack can be told apart. */
+  provenance: Map<string, Provenance[]>;
+  /** Ids of all rows, readable or not. */
+  ids: string[];
+}
+
+/** Reads packs.csv. */
+export function readPacks(table: Table, assumptions: Assumptions, report: Report): RowsReading<Pack> {
+  const field = (name: string) => packFields.find((entry) => entry.name === name)!;
+  return readRows(table, packFields, 'pack', 'packs', assumptions, report, (reading, provenance) => {
+    const id = reading.text('chemistry') as ChemistryId | null;
+    if (id === null) return null;
+    const chemistry = chemistryOf(id, assumptions);
+    const cutOff = assumptions.of('chemistry', id, 'cut_off_voltage');
+    reading.assume(field('cut_off'), { ...cutOff, basis: `usual for ${id}` });
+    const above = assumptions.of('pack', 'any', 'warning_above_cut_off');
+    const cutOffV = reading.number('cutOffVoltageV');
+    if (cutOffV !== null) {
+      const basis = `${above.written} above the cut-off`;
+      reading.derive(field('warning'), cutOffV + (above.value as number), basis, 'assumed');
+    }
+    provenance.push(...chemistryHistory(id, reading, assumptions));
+    return { ...valuesOf(reading), chemistry } as unknown as Pack;
+  });
+}
+
+/** Reads loads.csv. */
+export function readLoads(table: Table, assumptions: Assumptions, report: Report): RowsReading<Load> {
+  const voltage = loadFields.find(({ name }) => name === 'voltage')!;
+  return readRows(table, loadFields, 'load', 'loads', assumptions, report, (reading) => {
+    // Without a converter the current follows from the voltage.
+    if (reading.isBlank('converterEfficiency') && reading.isBlank('voltageV')) reading.missing(voltage);
+    return valuesOf(reading) as unknown as Load;
+  });
+}
+
+function readRows<T>(
+  table: Table,
+  fields: readonly FieldDeclaration[],
+  group: 'pack' | 'load',
+  list: 'packs' | 'loads',
+  assumptions: Assumptions,
+  report: Report,
+  build: (reading: RowReading, provenance: Provenance[]) => T | null,
+): RowsReading<T> {
+  const required = fields.filter(({ presence }) => presence === 'required').map(({ name }) => name);
+  const absent = requireColumns(table, required, report);
+  const lines = new Map<string, number>();
+  const result: RowsReading<T> = { entries: [], provenance: new Map(), ids: [] };
+  for (const row of table.rows) {
+    const id = new RowReading(null, '', row.place, report).readOne(fields[0]!, row.cells, table.style, absent);
+    if (typeof id === 'string') {
+      const first = lines.get(id);
+      if (first !== undefined) {
+        report({ ...row.place, column: 'id' }, duplicateId(id, first));
+        continue;
+      }
+      lines.set(id, row.place.line!);
+      result.ids.push(id);
+    }
+    const reading = readRow(row, id as string | null, table, fields.slice(1), list, assumptions, report, absent);
+    takeDefaults(reading, fields, group, assumptions);
+    const provenance: Provenance[] = [];
+    const entry = build(reading, provenance);
+    if (entry === null || id === null) continue;
+    result.entries.push({ ...entry, id });
+    result.provenance.set(id as string, [...reading.provenance.values(), ...provenance]);
+  }
+  return result;
+}
+
+function readRow(
+  row: Row,
+  id: string | null,
+  table: Table,
+  fields: readonly FieldDeclaration[],
+  list: string,
+  assumptions: Assumptions,
+  report: Report,
+  absent: readonly string[],
+): RowReading {
+  const reading = new RowReading(id, `${list}.${id}.`, row.place, report);
+  const origin = row.cells.get('figures_from')?.text.trim().toLowerCase() ?? 'listing';
+  const spreads = (group: string) => assumptions.find('spread', origin, group);
+  reading.read(fields, row.cells, table.style, spreads, absent);
+  if (reading.text('label') === null) reading.values.set('label', id);
+  return reading;
+}
+
+function takeDefaults(
+  reading: RowReading,
+  fields: readonly FieldDeclaration[],
+  group: 'pack' | 'load',
+  assumptions: Assumptions,
+): void {
+  for (const field of fields) {
+    if (field.default !== null) reading.assume(field, assumptions.of(group, 'any', field.name));
+  }
+}
+
+/** The values as an object; a blank note is an empty text. */
+function valuesOf(reading: RowReading): Record<string, unknown> {
+  return { ...Object.fromEntries(reading.values), note: reading.text('note') ?? '' };
+}

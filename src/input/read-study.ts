@@ -1,0 +1,182 @@
+import * as sayFile from '../problem/file-messages.js';
+import { inFileOrder } from '../problem/format-issue.js';
+import type { Result } from '../problem/issue.js';
+import { nearestName } from '../problem/nearest-name.js';
+import { unknownReference } from '../problem/study-messages.js';
+import type { Report } from '../problem/trouble.js';
+import { criterionFields, measuredFields } from '../study/choosing-fields.js';
+import type { FieldDeclaration } from '../quantity/field.js';
+import { studyColumns } from '../study/fields.js';
+import { dayFields, showFields } from '../study/show-fields.js';
+import type { Study } from '../study/study.js';
+import { loadFields, packFields } from '../study/supply-fields.js';
+import { buildStudy } from './build-study.js';
+import { applyChanges, type Change, changeOf, changesFile } from './changes.js';
+import { defaultCriteria } from './criterion-scale.js';
+import { cueList } from './cue-list.js';
+import { assumptionsFile, type FileRole, fileRoles, inReadingOrder, type InputFile, roleOf } from './files.js';
+import { issueCollector } from './issue-collector.js';
+import type { Assumptions } from './read-assumptions.js';
+import { candidateColumnNames, readCandidates } from './read-candidates.js';
+import { readCriteria } from './read-criteria.js';
+import { checkMeasuredBaseline, readDay, readMeasured } from './read-day.js';
+import { itemCells, readItems } from './read-items.js';
+import { readLoads, readPacks } from './read-packs.js';
+import { readCueRows } from './read-show.js';
+import { readTable, type Table } from './table.js';
+
+export type { Change } from './changes.js';
+export type { InputFile, InputFile as FileContent } from './files.js';
+
+/**
+ * From the files of a study folder to the study in SI, or to every problem of every file in one run, in file order.
+ *
+ * @param files - the files of the folder; what is no file of a study is named and not read
+ * @param assumptions - what is taken when blank
+ * @param changes - values to try instead of what the files say: `feature.mass=420 g`, `worm-a.mass=300 g`
+ * @returns the study with the warnings met on the way, or the errors (and warnings) that prevented it
+ */
+export function readStudy(
+  files: readonly InputFile[],
+  assumptions: Assumptions,
+  changes: readonly (string | Change)[] = [],
+): Result<Study> {
+  const collector = issueCollector();
+  const { report } = collector;
+  const study = read(files, assumptions, changes, report);
+  const order = [assumptionsFile, ...inReadingOrder(files.map(({ name }) => name)), changesFile];
+  const missing = fileRoles.map(({ file }) => file).filter((file) => !order.includes(file));
+  const issues = inFileOrder([...assumptions.issues, ...collector.issues], [...order, ...missing]);
+  if (study === null || issues.some(({ severity }) => severity === 'error')) return { ok: false, issues };
+  return { ok: true, value: study(), issues };
+}
+
+/** Columns of each file, for its header. */
+const columnNames: Record<FileRole, () => string[]> = {
+  study: () => names(studyColumns),
+  candidates: candidateColumnNames,
+  show: () => names(showFields('hinge')),
+  packs: () => names(packFields),
+  loads: () => names(loadFields),
+  criteria: () => names(criterionFields),
+  day: () => names(dayFields),
+  measured: () => names(measuredFields),
+};
+
+const names = (fields: readonly FieldDeclaration[]): string[] => fields.map(({ name }) => name);
+
+/** Reads everything that can be read; null when a required file is missing or no table. */
+function read(
+  files: readonly InputFile[],
+  assumptions: Assumptions,
+  typed: readonly (string | Change)[],
+  report: Report,
+): (() => Study) | null {
+  const tables = readTables(files, report);
+  const [studyTable, showTable, packsTable, loadsTable, criteriaTable, dayTable, measuredTable] = (
+    ['study', 'show', 'packs', 'loads', 'criteria', 'day', 'measured'] as const
+  ).map((role) => tables[role][0] ?? null);
+
+  const cells = studyTable ? itemCells(studyTable, report) : null;
+  const changes = typed.flatMap((change) => changeOf(change, report) ?? []);
+  const changeable = { items: cells, candidates: tables.candidates, packs: packsTable!, loads: loadsTable! };
+  applyChanges(changes, changeable, report);
+
+  const itemsReading = studyTable && cells ? readItems(studyTable, cells, assumptions, report) : null;
+  const items = itemsReading?.items ?? null;
+  const kind = itemsReading?.kind ?? 'hinge';
+  const baselineId = items?.text('baselineId') ?? null;
+  const targetRuntimeS = items?.number('targetRuntimeS') ?? null;
+
+  const candidates = readCandidates(tables.candidates, { kind, baselineId, assumptions, report });
+  const packs = packsTable ? readPacks(packsTable, assumptions, report) : null;
+  const loads = loadsTable ? readLoads(loadsTable, assumptions, report) : null;
+  const cueRows = showTable ? readCueRows(showTable, kind, assumptions, report) : null;
+  const range = {
+    kind,
+    lower: items?.number('feature.lowerStopPosition') ?? null,
+    upper: items?.number('feature.upperStopPosition') ?? null,
+    latch: items?.number('feature.latchPosition') ?? null,
+  };
+  const show = cueRows ? cueList(cueRows, range, report) : null;
+  const criteria = criteriaTable
+    ? readCriteria(criteriaTable, targetRuntimeS, assumptions, report)
+    : defaultCriteria(targetRuntimeS, assumptions);
+  const day = dayTable ? readDay(dayTable, assumptions, report) : [];
+  const measured = measuredTable ? readMeasured(measuredTable, assumptions, report) : null;
+  if (measuredTable) checkMeasuredBaseline(measuredTable, baselineId, report);
+
+  const refer = (property: string, item: string, file: string, ids: readonly string[] | null) => {
+    const id = items?.text(property) ?? null;
+    if (id === null || ids === null || ids.includes(id)) return;
+    const place = items!.provenance.get(property)!.place!;
+    report(place, unknownReference(item, id, file, nearestName(id, ids), [...ids]));
+  };
+  refer('pack.id', 'pack.choice', 'packs.csv', packs?.ids ?? null);
+  refer('baselineId', 'baseline', 'candidates.csv', tables.candidates.length > 0 ? candidates.ids : null);
+
+  if (!items || !packs || !show || tables.candidates.length === 0) return null;
+  return () =>
+    buildStudy({
+      items,
+      packs: packs.entries,
+      loads: loads?.entries ?? [],
+      show,
+      candidates: candidates.candidates,
+      criteria,
+      day,
+      measured: measured?.measured ?? [],
+      provenance: [
+        ...items.provenance.values(),
+        ...packHistories(packs.provenance, items.text('pack.id')!),
+        ...[...(loads?.provenance.values() ?? [])].flat(),
+        ...candidates.provenance,
+        ...(measured?.provenance ?? []),
+      ],
+    });
+}
+
+/** The chosen pack stands in the study as `pack`, the others under their ids. */
+function packHistories(histories: ReturnType<typeof readPacks>['provenance'], chosen: string) {
+  return [...histories].flatMap(([id, history]) =>
+    id === chosen
+      ? history.map((entry) => ({ ...entry, path: entry.path.replace(`packs.${id}.`, 'pack.') }))
+      : history,
+  );
+}
+
+/** The tables by role; missing and strange files are reported. */
+function readTables(files: readonly InputFile[], report: Report): Record<FileRole, Table[]> {
+  const tables: Record<FileRole, Table[]> = {
+    study: [],
+    candidates: [],
+    show: [],
+    packs: [],
+    loads: [],
+    criteria: [],
+    day: [],
+    measured: [],
+  };
+  const known = fileRoles.map(({ file }) => file);
+  const seen = new Set<string>();
+  for (const name of inReadingOrder(files.map((file) => file.name))) {
+    const place = { file: name, line: null, column: null };
+    const role = roleOf(name);
+    if (role === null) {
+      report(place, sayFile.unknownFile(name, nearestName(name, known)));
+    } else if (seen.has(name.toLowerCase())) {
+      report(place, sayFile.sameFileTwice(name));
+    } else {
+      const optional = fileRoles.some((entry) => entry.role === role && !entry.required);
+      const table = readTable(files.find((file) => file.name === name)!, columnNames[role](), report, optional);
+      if (table !== null) tables[role].push(table);
+    }
+    seen.add(name.toLowerCase());
+  }
+  const strange = files.map(({ name }) => name).filter((name) => roleOf(name) === null);
+  for (const { role, file, required } of fileRoles) {
+    if (!required || [...seen].some((name) => roleOf(name) === role)) continue;
+    report({ file, line: null, column: null }, sayFile.missingFile(file, nearestName(file, strange)));
+  }
+  return tables;
+}

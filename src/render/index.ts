@@ -1,0 +1,62 @@
+import type { ReportDocument, ReportSummary, Results } from '../report/index.js';
+import type { PageSize } from './pdf/style.js';
+
+/** What the formats are made from: the report, its summary, and the bare results. */
+export interface Renderable {
+  document: ReportDocument;
+  summary: ReportSummary;
+  results: Results;
+}
+
+export interface RenderSettings {
+  pageSize: PageSize;
+  /** Columns of the terminal. */
+  width: number;
+  colour: boolean;
+  /** Path of the written report, for the terminal. */
+  written?: string;
+}
+
+export interface Rendered {
+  bytes: Uint8Array;
+  /** Signs that no font has, each with a text it stood in. */
+  missingCharacters: { character: string; context: string }[];
+}
+
+/** A format: the file it fills, and how. */
+export interface Format {
+  /** Name of the file; null for what goes to a stream. */
+  fileName: string | null;
+  render(report: Renderable, settings: RenderSettings): Promise<Rendered>;
+}
+
+export type FormatName = 'pdf' | 'json' | 'terminal';
+
+/** Every format the report comes in. A new one is one folder and one line here; each loads what it needs when asked. */
+export const formats: Record<FormatName, Format> = {
+  pdf: {
+    fileName: 'report.pdf',
+    render: async ({ document }, { pageSize }) => {
+      const { loadFonts, renderPdf } = await import('./pdf/index.js');
+      return renderPdf(document, { fonts: await loadFonts(), pageSize });
+    },
+  },
+  json: {
+    fileName: 'results.json',
+    render: async ({ results }) => {
+      const { renderJson } = await import('./json/render-json.js');
+      return asBytes(renderJson(results));
+    },
+  },
+  terminal: {
+    fileName: null,
+    render: async ({ summary }, settings) => {
+      const { renderTerminal } = await import('./terminal/render-terminal.js');
+      return asBytes(renderTerminal(summary, settings));
+    },
+  },
+};
+
+function asBytes(text: string): Rendered {
+  return { bytes: new TextEncoder().encode(text), missingCharacters: [] };
+}

@@ -1,0 +1,22 @@
+import type { Block, ChartBlock, ReportDocument } from '../../report/document.js';
+import { columnWidths, type Geometry } from './style.js';
+
+/** Every chart of a document with the size it will have on the page, in points. */
+export function chartSizes(report: ReportDocument, geometry: Geometry) {
+  const found: { chart: ChartBlock; width: number; height: number }[] = [];
+  const visit = (blocks: Block[], width: number): void => {
+    for (const block of blocks) {
+      if (block.kind === 'chart') {
+        found.push({ chart: block, width, height: block.aspectRatio * geometry.textWidth });
+      } else if (block.kind === 'side-by-side') {
+        const shares = block.columns.map((column) => column.share);
+        const widths = columnWidths(width, shares);
+        block.columns.forEach((column, index) => {
+          visit(column.blocks, widths[index]!);
+        });
+      }
+    }
+  };
+  for (const section of report.sections) visit(section.blocks, geometry.textWidth);
+  return found;
+}

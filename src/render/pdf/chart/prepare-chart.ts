@@ -1,0 +1,61 @@
+import type { ChartBlock } from '../../../report/document.js';
+import type { Face } from '../style.js';
+import type { Typesetter } from '../typesetter.js';
+import type { ChartContext } from './chart-context.js';
+import type { TextItem, VegaExtras, ViewExtras } from './vega-types.js';
+
+/** A chart laid out at its size on the page, ready to be drawn. */
+export interface PreparedChart {
+  width: number;
+  height: number;
+  /** Draws at once, with the context's origin at the chart's upper left corner. */
+  draw(context: ChartContext): void;
+}
+
+/** Which face of the report a chart's text is set in. */
+export function chartFace(weight: number | string | undefined, style: string | undefined): Face {
+  if (weight === 'bold' || Number(weight) >= 600) return 'strong';
+  return style === 'italic' ? 'emphasis' : 'regular';
+}
+
+/**
+ * Lays charts out at the size they will have on the page, so that a point is a point everywhere.
+ *
+ * Vega is loaded only when there is a chart; its text is measured with the fonts of the report.
+ *
+ * @param wanted charts with the width and height of the whole figure in points
+ */
+export async function prepareCharts(
+  typesetter: Typesetter,
+  wanted: { chart: ChartBlock; width: number; height: number }[],
+): Promise<Map<ChartBlock, PreparedChart>> {
+  const prepared = new Map<ChartBlock, PreparedChart>();
+  if (wanted.length === 0) return prepared;
+  const vega = await import('vega');
+  const { compile } = await import('vega-lite');
+  const { CanvasRenderer, textMetrics } = vega as unknown as VegaExtras;
+  textMetrics.width = (item: TextItem, text: unknown): number => {
+    const words = text === null || text === undefined ? '' : String(text).trim();
+    return typesetter.width(words, chartFace(item.fontWeight, item.fontStyle), item.fontSize ?? 11);
+  };
+  for (const { chart, width, height } of wanted) {
+    const autosize = { type: 'fit', contains: 'padding' };
+    const specification = { padding: 0, ...chart.specification, width, height, autosize };
+    const compiled = compile(specification as unknown as Parameters<typeof compile>[0], { logger: silent(vega) }).spec;
+    const view = new vega.View(vega.parse(compiled), { renderer: 'none', logLevel: vega.Error });
+    await view.runAsync();
+    const { _origin: origin, scenegraph } = view as unknown as ViewExtras;
+    const draw = (context: ChartContext): void => {
+      new CanvasRenderer(null)
+        .initialize(null, width, height, origin, 1, { externalContext: context })
+        .render(scenegraph.call(view).root);
+    };
+    prepared.set(chart, { width, height, draw });
+  }
+  return prepared;
+}
+
+/** Vega-Lite's remarks on a specification are of no use to who reads the report. */
+function silent(vega: typeof import('vega')) {
+  return vega.logger(vega.None);
+}

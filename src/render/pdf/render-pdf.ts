@@ -1,0 +1,103 @@
+import type { ReportDocument, Section } from '../../report/document.js';
+import { ArchivalDocument } from './archival-document.js';
+import { layoutBlock } from './blocks/layout-block.js';
+import type { Press } from './box.js';
+import { chartSizes } from './chart-sizes.js';
+import { prepareCharts } from './chart/prepare-chart.js';
+import { Flow } from './flow.js';
+import type { FontBytes } from './fonts.js';
+import { drawFurniture } from './furniture.js';
+import { Outline } from './outline.js';
+import { type Geometry, geometryOf, type PageSize } from './style.js';
+import { Tags } from './tags.js';
+import { Typesetter } from './typesetter.js';
+
+export interface PdfOptions {
+  fonts: FontBytes;
+  pageSize: PageSize;
+  /** Uncompressed files can be read as text; for tests. */
+  compress?: boolean;
+}
+
+export interface RenderedPdf {
+  bytes: Uint8Array;
+  pageCount: number;
+  /** Signs that no font has, each with a text it stood in; they are shown as □. */
+  missingCharacters: { character: string; context: string }[];
+}
+
+/**
+ * Sets a report as a tagged PDF: real text, vector charts, embedded fonts. The same document, fonts and page size
+ * give the same bytes.
+ */
+export async function renderPdf(report: ReportDocument, options: PdfOptions): Promise<RenderedPdf> {
+  const geometry = geometryOf(options.pageSize);
+  const document = openDocument(report, geometry, options);
+  const bytes = collect(document);
+  const typesetter = new Typesetter(document, options.fonts);
+  const charts = await prepareCharts(typesetter, chartSizes(report, geometry));
+  const press: Press = { document, typesetter, tags: new Tags(document), geometry, charts };
+  const flow = new Flow(press);
+  const outline = new Outline(press, report.appendixTitle);
+  for (const section of report.sections) placeSection(press, flow, outline, section);
+  drawFurniture(press, report, flow.runningHeads);
+  const pageCount = document.bufferedPageRange().count;
+  document.end();
+  return { bytes: await bytes, pageCount, missingCharacters: typesetter.missingCharacters() };
+}
+
+function placeSection(press: Press, flow: Flow, outline: Outline, section: Section): void {
+  flow.startSection(section.runningHead, section.startsPage);
+  outline.addSection(section);
+  const parent = press.tags.open(null, 'Sect', { title: section.title });
+  const headingLevel = { current: section.startsPage ? 0 : 1 };
+  const { textWidth: width } = press.geometry;
+  let pending: ReturnType<typeof layoutBlock> = [];
+  for (const block of section.blocks) {
+    if (block.kind === 'page-break') {
+      flow.place(pending);
+      flow.breakPage();
+      pending = [];
+    } else pending.push(...layoutBlock(press, block, { width, parent, headingLevel }));
+  }
+  flow.place(pending);
+}
+
+function openDocument(report: ReportDocument, geometry: Geometry, options: PdfOptions): ArchivalDocument {
+  return new ArchivalDocument({
+    size: [geometry.width, geometry.height],
+    margin: 0,
+    autoFirstPage: false,
+    bufferPages: true,
+    compress: options.compress ?? true,
+    pdfVersion: '1.7',
+    tagged: true,
+    lang: report.language,
+    displayTitle: true,
+    font: '',
+    info: {
+      Title: report.title,
+      Author: report.author,
+      Subject: report.subject,
+      Keywords: report.keywords.join(', '),
+      Creator: 'holdwright',
+      Producer: 'holdwright (pdfkit)',
+      CreationDate: dateOf(report.date),
+    },
+  } as PDFKit.PDFDocumentOptions);
+}
+
+/** The report's own date, so that no clock gets into the file. */
+function dateOf(date: string): Date {
+  const parsed = new Date(/^\d{4}-\d{2}-\d{2}$/.test(date) ? `${date}T00:00:00Z` : date);
+  return Number.isNaN(parsed.getTime()) ? new Date(0) : parsed;
+}
+
+function collect(document: ArchivalDocument): Promise<Uint8Array> {
+  return new Promise((resolve, reject) => {
+    const parts: Uint8Array[] = [];
+    document.on('data', (part: Uint8Array) => parts.push(part));
+    document.on('end', () => resolve(Buffer.concat(parts)));
+    document.on('error', reject);
+  });
+}

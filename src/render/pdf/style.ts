@@ -1,0 +1,81 @@
+/** Sizes in points; 72 to the inch. */
+export interface TextStyle {
+  size: number;
+  /** Distance from line to line. */
+  leading: number;
+  face: Face;
+  colour: string;
+}
+
+/** Faces of the one type family that the report uses. */
+export type Face = 'regular' | 'strong' | 'emphasis';
+
+export const palette = {
+  ink: '#17252f',
+  muted: '#5b6b74',
+  accent: '#0b5d6b',
+  good: '#0b5d6b',
+  bad: '#8c2a1c',
+  hairline: '#ccd5d9',
+  rule: '#8d9aa3',
+  band: '#eef3f4',
+  stripe: '#f6f8f9',
+} as const;
+
+function style(size: number, leading: number, face: Face = 'regular', colour: string = palette.ink): TextStyle {
+  return { size, leading, face, colour };
+}
+
+/** The type scale: every size of the report. */
+export const type = {
+  title: style(19, 23, 'strong'),
+  heading: style(12, 15.5, 'strong', palette.accent),
+  subheading: style(9.6, 12.6, 'strong'),
+  answer: style(12.6, 17, 'strong'),
+  lead: style(10.2, 14, 'regular', palette.muted),
+  body: style(9.2, 12.6),
+  small: style(7.9, 10.6, 'regular', palette.muted),
+  table: style(8, 10.2),
+  compactTable: style(7.7, 9.4),
+  tableHead: style(7.6, 9.6, 'strong', palette.muted),
+  caption: style(7.9, 10.4, 'regular', palette.muted),
+  furniture: style(7.4, 9.6, 'regular', palette.muted),
+} as const;
+
+/** Bars and bands of the caution boxes; the severity also stands there in words. */
+export const cautionColours = {
+  severe: { bar: '#8c2a1c', band: '#f9eeeb', word: '#8c2a1c' },
+  caution: { bar: '#c08a2c', band: '#fbf5e8', word: '#7d5410' },
+  note: { bar: '#9fb0b8', band: '#f3f6f7', word: '#4d5c64' },
+} as const;
+
+/** Paper and the frame that text stands in. */
+export interface Geometry {
+  width: number;
+  height: number;
+  left: number;
+  top: number;
+  textWidth: number;
+  bottom: number;
+}
+
+export type PageSize = 'A4' | 'Letter';
+
+const papers: Record<PageSize, [width: number, height: number]> = { A4: [595.28, 841.89], Letter: [612, 792] };
+
+/** The frame of a page: equal margins left and right, room for the running head and foot. */
+export function geometryOf(size: PageSize): Geometry {
+  const [width, height] = papers[size];
+  const left = 48;
+  return { width, height, left, top: 60, textWidth: width - 2 * left, bottom: height - 52 };
+}
+
+/** White space between the columns of a side-by-side block. */
+export const gutter = 20;
+
+/** Widths of columns that share a width by their shares, gutters taken off. */
+export function columnWidths(width: number, shares: number[]): number[] {
+  const free = width - gutter * (shares.length - 1);
+  const sum = shares.reduce((total, share) => total + share, 0);
+  return shares.map((share) => (free * share) / sum);
+}

@@ -1,0 +1,100 @@
+import type { FontBytes } from './fonts.js';
+import type { Face } from './style.js';
+import { shareWordLayouts, type WordFont } from './word-layouts.js';
+
+/** A stretch of text that one font can set. */
+export interface Run {
+  text: string;
+  font: keyof FontBytes;
+}
+
+/** What the typesetter needs of a pdfkit font; not in pdfkit's types. */
+interface EmbeddedFace extends WordFont {
+  font: { hasGlyphForCodePoint(codePoint: number): boolean };
+  widthOfString(text: string, size: number): number;
+}
+
+/** Stands for a sign that no font has. */
+const substitute = '□';
+
+/** Chooses fonts sign by sign, measures, and writes; keeps account of signs that no font has. */
+export class Typesetter {
+  private readonly faces = new Map<keyof FontBytes, EmbeddedFace>();
+  private readonly runCache = new Map<string, Run[]>();
+  private readonly missing = new Map<string, string>();
+
+  constructor(
+    private readonly document: PDFKit.PDFDocument,
+    private readonly fonts: FontBytes,
+  ) {}
+
+  /** Signs that no font has, each with a text it stood in. */
+  missingCharacters(): { character: string; context: string }[] {
+    return [...this.missing].map(([character, context]) => ({ character, context }));
+  }
+
+  /** Splits text into stretches that one font can set; signs nobody has become □ and are noted. */
+  runs(text: string, face: Face): Run[] {
+    const key = `${face} ${text}`;
+    let runs = this.runCache.get(key);
+    if (!runs) {
+      runs = this.split(text, face);
+      this.runCache.set(key, runs);
+    }
+    return runs;
+  }
+
+  /** Width of a text in points. */
+  width(text: string, face: Face, size: number): number {
+    return this.runs(text, face).reduce((sum, run) => sum + this.runWidth(run, size), 0);
+  }
+
+  /** Writes text on a baseline; returns its width. */
+  write(text: string, x: number, baseline: number, how: { face: Face; size: number; colour: string }): number {
+    let at = x;
+    for (const run of this.runs(text, how.face)) {
+      this.face(run.font);
+      this.document.font(run.font).fontSize(how.size).fillColor(how.colour);
+      this.document.text(run.text, at, baseline, { lineBreak: false, baseline: 'alphabetic' });
+      at += this.runWidth(run, how.size);
+    }
+    return at - x;
+  }
+
+  private runWidth(run: Run, size: number): number {
+    return this.face(run.font).widthOfString(run.text, size);
+  }
+
+  private split(text: string, face: Face): Run[] {
+    const runs: Run[] = [];
+    const second = face === 'strong' ? 'fallbackStrong' : 'fallback';
+    for (const character of text.replace(/[\u00a0\u202f\u2009]/g, ' ')) {
+      const [font, shown] = this.fontFor(character, face, second) ?? [face, substitute];
+      if (shown !== character && !this.missing.has(character)) this.missing.set(character, text);
+      const last = runs.at(-1);
+      if (last?.font === font) last.text += shown;
+      else runs.push({ text: shown, font });
+    }
+    return runs;
+  }
+
+  private fontFor(character: string, face: Face, second: keyof FontBytes) {
+    const codePoint = character.codePointAt(0)!;
+    if (this.face(face).font.hasGlyphForCodePoint(codePoint)) return [face, character] as const;
+    if (this.face(second).font.hasGlyphForCodePoint(codePoint)) return [second, character] as const;
+    return null;
+  }
+
+  /** Opens a face when it is first asked for, so that unused fonts cost nothing and are not embedded. */
+  private face(name: keyof FontBytes): EmbeddedFace {
+    let face = this.faces.get(name);
+    if (!face) {
+      this.document.registerFont(name, this.fonts[name] as unknown as ArrayBuffer);
+      this.document.font(name);
+      face = (this.document as unknown as { _font: EmbeddedFace })._font;
+      shareWordLayouts(face);
+      this.faces.set(name, face);
+    }
+    return face;
+  }
+}

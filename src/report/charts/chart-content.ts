@@ -1,0 +1,60 @@
+import type { ReportContext } from '../context.js';
+import { fillChart } from '../template/fill-chart.js';
+import type { ChartContent } from '../template/fill-template.js';
+
+/** Data of a chart and what it shows in words. */
+export interface ChartData {
+  /** Name of the template: `charts/<name>.json`. */
+  name: string;
+  values: Record<string, unknown>;
+  alternative: string;
+  aspectRatio: number;
+}
+
+/** Fills the chart's template. */
+export function chartContent(context: ReportContext, data: ChartData): ChartContent {
+  const { name, alternative, aspectRatio } = data;
+  const specification = fillChart(context.templates, name, data.values);
+  return { kind: 'chart', name, specification, alternative, aspectRatio };
+}
+
+/** A label of at most so many signs; a longer one ends in an ellipsis. */
+export function shortened(label: string, most: number): string {
+  const signs = [...label];
+  return signs.length <= most ? label : `${signs.slice(0, most - 1).join('').trimEnd()}…`;
+}
+
+/**
+ * A label over at most two lines, broken between words; `\n` marks the break. What does not fit ends in an ellipsis.
+ *
+ * @param width characters per line
+ */
+export function brokenLabel(label: string, width: number): string {
+  const lines: string[] = [''];
+  for (const word of label.split(' ')) {
+    const line = lines.at(-1)!;
+    if (line === '' || line.length + 1 + word.length <= width) lines[lines.length - 1] = `${line} ${word}`.trim();
+    else lines.push(word);
+  }
+  const shown = lines.length > 2 ? [lines[0]!, `${lines.slice(1).join(' ')}`] : lines;
+  return shown.map((line) => shortened(line, width + 2)).join('\n');
+}
+
+/**
+ * Thins a series to about `count` points and keeps the lowest and highest of every stretch, so that no peak is lost.
+ */
+export function thinned(times: number[], values: number[], count: number): { time: number; value: number }[] {
+  const point = (index: number) => ({ time: times[index]!, value: values[index]! });
+  if (times.length <= count) return times.map((_, index) => point(index));
+  const stretch = Math.ceil((times.length * 2) / count);
+  const kept = new Set([0, times.length - 1]);
+  for (let from = 0; from < times.length; from += stretch) {
+    let [low, high] = [from, from];
+    for (let index = from; index < Math.min(from + stretch, times.length); index++) {
+      if (values[index]! < values[low]!) low = index;
+      if (values[index]! > values[high]!) high = index;
+    }
+    kept.add(low).add(high);
+  }
+  return [...kept].sort((a, b) => a - b).map(point);
+}

@@ -1,0 +1,96 @@
+import type { CandidateAssessment, ProtectionOutcome } from '../../assess/assessment.js';
+import { markedLabel, type ReportContext } from '../context.js';
+import type { ChartContent } from '../template/fill-template.js';
+import { current, listed, none } from '../words/figures.js';
+import { chartContent, shortened, thinned } from './chart-content.js';
+
+const pointCount = 420;
+
+/** A limit up to this multiple of the highest current is drawn; one beyond would squash the curves. */
+const shownLimitRatio = 2.2;
+
+/** Pack current through one loop against what pack, fuse, wire and protection allow; null when nobody plays. */
+export function currentChart(context: ReportContext): ChartContent | null {
+  const playing = context.focus.filter((candidate) => candidate.series.loop.timesS.length > 1);
+  if (playing.length === 0) return null;
+  const peakA = Math.max(0.1, ...playing.flatMap((one) => one.series.loop.packCurrentsA));
+  const limits = currentLimits(context);
+  const near = limits.filter((limit) => limit.amperes <= peakA * shownLimitRatio);
+  const topA = Math.max(peakA, ...near.map((limit) => limit.amperes)) * 1.12;
+  const endS = Math.max(...playing.map((one) => one.series.loop.timesS.at(-1)!));
+  const values = {
+    rows: playing.flatMap((candidate) => currentRows(candidate)),
+    cues: cueBands(context, playing[0]!).filter((band) => band.end <= endS + 0.5),
+    limits: near.map((limit) => ({ ...limit, label: `${limit.label} ${current(limit.amperes)}` })),
+    series: playing.map(seriesLabel),
+    domain: [0, topA],
+    end: endS,
+  };
+  const alternative = currentFinding(context);
+  return chartContent(context, { name: 'current-through-loop', values, alternative, aspectRatio: 0.3 });
+}
+
+/** Peak of each followed candidate against the limits, those beyond the chart included. */
+export function currentFinding(context: ReportContext): string {
+  const playing = context.focus.filter((candidate) => candidate.series.loop.timesS.length > 1);
+  if (playing.length === 0) return none;
+  const peaks = playing.map((candidate) =>
+    context.phrases('current-peak', {
+      candidate: candidate.label,
+      peak: current(candidate.nominal.peakPackCurrentA),
+      mean: current(candidate.nominal.meanPackCurrentA),
+    }),
+  );
+  const limits = currentLimits(context).map((limit) => `${limit.label} ${current(limit.amperes)}`);
+  const allowed =
+    limits.length === 0
+      ? context.phrases('current-no-limits')
+      : context.phrases('current-limits', { limits: listed(limits) });
+  return `${peaks.join(' ')} ${allowed}`;
+}
+
+function currentLimits(context: ReportContext): { label: string; amperes: number }[] {
+  const known = context.assessment.protection.find((entry) => entry.candidate === context.focus[0]?.id);
+  if (!known) return [];
+  const named: [string, keyof ProtectionOutcome][] = [
+    ['fuse, continuous', 'fuseContinuousA'],
+    ['wire, continuous', 'wireContinuousA'],
+    ['protection trips', 'protectionTripA'],
+    ['pack, continuous', 'packContinuousA'],
+  ];
+  return named
+    .flatMap(([label, key]) => {
+      const amperes = known[key];
+      return typeof amperes === 'number' ? [{ label, amperes }] : [];
+    })
+    .sort((a, b) => a.amperes - b.amperes);
+}
+
+function currentRows(candidate: CandidateAssessment) {
+  const { timesS, packCurrentsA } = candidate.series.loop;
+  return thinned(timesS, packCurrentsA, pointCount).map((point) => ({
+    series: seriesLabel(candidate),
+    seconds: point.time,
+    amperes: point.value,
+  }));
+}
+
+/** Holds and rests of the loop as this candidate plays it, named where there is room. */
+function cueBands(context: ReportContext, candidate: CandidateAssessment) {
+  const { loop } = context.assessment.study.show;
+  const stretches = [...candidate.nominal.stretchRatios];
+  const wholeS = candidate.nominal.loopS ?? 0;
+  let startS = 0;
+  return loop.flatMap((cue) => {
+    const stretch = cue.action === 'move' ? Math.max(1, stretches.shift() ?? 1) : 1;
+    const band = { start: startS, end: startS + cue.durationS * stretch };
+    startS = band.end;
+    if (cue.action === 'move') return [];
+    const hasRoom = band.end - band.start >= wholeS * 0.011 * (cue.name.length + 2);
+    return [{ ...band, middle: (band.start + band.end) / 2, name: hasRoom ? cue.name : '', action: cue.action }];
+  });
+}
+
+function seriesLabel(candidate: CandidateAssessment): string {
+  return shortened(markedLabel(candidate), 60);
+}

@@ -1,0 +1,64 @@
+import type { CandidateAssessment } from '../../assess/assessment.js';
+import type { ReportContext } from '../context.js';
+import type { ChartContent } from '../template/fill-template.js';
+import { current } from '../words/figures.js';
+import { holdCurrentWords } from '../words/outcome-words.js';
+import { brokenLabel, chartContent } from './chart-content.js';
+
+/** Drives that hold their pose on pulses, for which three figures of the hold current compete. */
+export function positionHolders(context: ReportContext): CandidateAssessment[] {
+  return context.candidates.filter(({ nominal }) =>
+    ['pulse-model', 'measured'].includes(nominal.holdCurrentUsed) && Number.isFinite(nominal.holdCurrentPulseModelA),
+  );
+}
+
+/** The three figures of the hold current side by side, the used one filled; null without such drives. */
+export function holdCurrentChart(context: ReportContext): ChartContent | null {
+  const holders = positionHolders(context);
+  if (holders.length === 0) return null;
+  const groups = holders.map(figureRows);
+  // A row without a bar parts one drive from the next.
+  const rows = groups.flat();
+  const keys = groups.flatMap((group, index) => [...group.map((row) => row.key), ` ${index}|`]).slice(0, -1);
+  const values = { rows, keys, domain_end: Math.max(0.01, ...rows.map((row) => row.amperes)) * 1.5 };
+  const aspectRatio = Math.max(0.335, 0.06 + 0.08 * holders.length);
+  const alternative = holdCurrentFinding(context);
+  return chartContent(context, { name: 'hold-current-figures', values, alternative, aspectRatio });
+}
+
+/** Names the three figures of each drive and the one that the result uses. */
+export function holdCurrentFinding(context: ReportContext): string {
+  const each = positionHolders(context).map(({ label, nominal }) =>
+    context.phrases('hold-current-figures', {
+      candidate: label,
+      linear: current(nominal.holdCurrentLinearRuleA),
+      pulses: current(nominal.holdCurrentPulseModelA),
+      measured: current(nominal.holdCurrentMeasuredA),
+      used: holdCurrentWords[nominal.holdCurrentUsed],
+    }),
+  );
+  return each.join(' ');
+}
+
+function figureRows({ id, label, nominal }: CandidateAssessment) {
+  const figures = [
+    { figure: 'linear rule', amperes: nominal.holdCurrentLinearRuleA, used: false },
+    {
+      figure: 'pulse model',
+      amperes: nominal.holdCurrentPulseModelA,
+      used: nominal.holdCurrentUsed === 'pulse-model',
+    },
+    {
+      figure: 'measured',
+      amperes: nominal.holdCurrentMeasuredA ?? null,
+      used: nominal.holdCurrentUsed === 'measured',
+    },
+  ];
+  return figures.map(({ figure, amperes, used }) => ({
+    // The part behind the bar is the axis label: the drive's name beside the middle one of its figures.
+    key: `${id} ${figure}|${figure === 'pulse model' ? brokenLabel(label, 18) : ''}`,
+    amperes: amperes ?? 0,
+    used,
+    note: amperes === null ? `not ${figure}` : `${figure} ${current(amperes)}${used ? ' ◂ used' : ''}`,
+  }));
+}

@@ -1,0 +1,73 @@
+import type { Assessment, CandidateAssessment } from '../assess/assessment.js';
+import { type Phrases, readPhrases } from './template/phrases.js';
+import type { Templates } from './template/template-error.js';
+import { cleanTree } from './words/clean.js';
+
+/** Whether a candidate leads, exists today, or is one of the others; decides its line and fill in charts. */
+export type Role = 'leader' | 'baseline' | 'other';
+
+/** What every section of the report is made from. */
+export interface ReportContext {
+  assessment: Assessment;
+  templates: Templates;
+  phrases: Phrases;
+  /** In rank order. */
+  candidates: CandidateAssessment[];
+  leader: CandidateAssessment | null;
+  baseline: CandidateAssessment | null;
+  /** The one or two candidates that charts follow through time: who leads, and what exists today. */
+  focus: CandidateAssessment[];
+  currency: string;
+  /** Date printed on the report, ISO. */
+  date: string;
+}
+
+/**
+ * Prepares an assessment for the pages: texts from files are cleaned, equal labels told apart by their ids.
+ *
+ * @param date used when the study names none; ISO
+ */
+export function reportContext(source: Assessment, templates: Templates, date: string): ReportContext {
+  const assessment = cleanTree(source);
+  const candidates = withDistinctLabels(assessment.candidates);
+  const byId = (id: string | null) => candidates.find((candidate) => candidate.id === id) ?? null;
+  const [leader, baseline] = [byId(assessment.leader), byId(assessment.baseline)];
+  const first = leader ?? candidates[0] ?? null;
+  const second = baseline && baseline !== first ? baseline : candidates.find((other) => other !== first);
+  return {
+    assessment,
+    templates,
+    phrases: readPhrases(templates),
+    candidates,
+    leader,
+    baseline,
+    focus: [first, second ?? null].filter((candidate) => candidate !== null),
+    currency: assessment.study.about.currency,
+    date: assessment.study.about.date || date,
+  };
+}
+
+/** Role of a candidate in charts; the leader comes before the baseline when one is both. */
+export function roleOf(context: ReportContext, candidate: CandidateAssessment): Role {
+  if (candidate === (context.leader ?? context.focus[0])) return 'leader';
+  return candidate === context.baseline ? 'baseline' : 'other';
+}
+
+/** Label of a candidate by its id; the id itself when nobody has it. */
+export function labelOf(context: ReportContext, id: string): string {
+  return context.candidates.find((candidate) => candidate.id === id)?.label ?? id;
+}
+
+function withDistinctLabels(candidates: CandidateAssessment[]): CandidateAssessment[] {
+  const count = new Map<string, number>();
+  for (const { label } of candidates) count.set(label, (count.get(label) ?? 0) + 1);
+  return candidates.map((candidate) =>
+    count.get(candidate.label) === 1 ? candidate : { ...candidate, label: `${candidate.label} (${candidate.id})` },
+  );
+}
+
+/** The label, with a word for the drive that exists today unless it says so itself. */
+export function markedLabel(candidate: CandidateAssessment): string {
+  const { isBaseline, label } = candidate;
+  return isBaseline && !/as built|today|now/i.test(label) ? `${label} · as built` : label;
+}

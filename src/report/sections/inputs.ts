@@ -1,0 +1,16 @@
+import type { ReportContext } from '../context.js';
+import { inputsTable } from '../tables/inputs-table.js';
+import type { Filling } from '../template/fill-template.js';
+
+/** Every figure as it was read or taken. */
+export function inputsSection(context: ReportContext): Filling[] {
+  const { provenance } = context.assessment.study;
+  const count = (origin: string): string => String(provenance.filter((entry) => entry.origin === origin).length);
+  const values = {
+    given: count('given'),
+    assumed: count('assumed'),
+    derived: count('derived'),
+    inputs: { blocks: provenance.length === 0 ? [] : [inputsTable(context)] },
+  };
+  return [{ values, charts: {} }];
+}

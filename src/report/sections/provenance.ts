@@ -1,0 +1,34 @@
+import type { ReportContext } from '../context.js';
+import type { Block, TableBlock } from '../document.js';
+import { cell, head, row, wordColumn } from '../tables/cells.js';
+import type { Filling } from '../template/fill-template.js';
+import { longDate } from './about.js';
+
+/** Where this report comes from: enough to make it again and to tell whether it is the same. */
+export function provenanceSection(context: ReportContext): Filling[] {
+  const { assessment } = context;
+  const facts: Block = {
+    kind: 'facts',
+    columns: 2,
+    items: [
+      { label: 'holdwright', value: assessment.version },
+      { label: 'Model version', value: assessment.modelVersion },
+      { label: 'Results format', value: assessment.format },
+      { label: 'Date', value: longDate(context.date) },
+      { label: 'Seed', value: String(assessment.seed) },
+      { label: 'Draws', value: String(assessment.draws) },
+    ],
+  };
+  const values = {
+    facts: { blocks: [facts] },
+    input_hash: assessment.inputHash,
+    files: { blocks: assessment.inputs.length === 0 ? [] : [fileTable(context)] },
+  };
+  return [{ values, charts: {} }];
+}
+
+function fileTable({ assessment }: ReportContext): TableBlock {
+  const rows = assessment.inputs.map(({ name, sha256 }) => row(head(name), cell(sha256)));
+  const columns = [wordColumn('File', 1), wordColumn('SHA-256', 3)];
+  return { kind: 'table', title: '', columns, rows, note: [], rowHeads: true };
+}

@@ -1,0 +1,39 @@
+import { currentChart, currentFinding } from '../charts/current-chart.js';
+import { energyChart, energyFinding } from '../charts/energy-chart.js';
+import { holdCurrentChart, positionHolders } from '../charts/hold-current-chart.js';
+import { voltageChart, voltageFinding } from '../charts/voltage-chart.js';
+import type { ReportContext } from '../context.js';
+import type { ChartContent, Filling, Values } from '../template/fill-template.js';
+import { counted, listed } from '../words/figures.js';
+
+/** Page two: where the energy goes, how the pack falls, what the wires bear, how sure the hold current is. */
+export function whySection(context: ReportContext): Filling[] {
+  const charts: Record<string, ChartContent | null> = {
+    'energy-per-loop': energyChart(context),
+    'voltage-over-discharge': voltageChart(context),
+    'current-through-loop': currentChart(context),
+    'hold-current-figures': holdCurrentChart(context),
+  };
+  const idle = context.candidates.filter(
+    ({ nominal }) => nominal.runtimeS === null,
+  );
+  const advice = context.assessment.protection.find((entry) => entry.candidate === context.focus[0]?.id);
+  const values: Values = {
+    followed: listed(context.focus.map((candidate) => candidate.label)),
+    has_energy: charts['energy-per-loop'] !== null,
+    has_voltage: charts['voltage-over-discharge'] !== null,
+    has_current: charts['current-through-loop'] !== null,
+    has_hold_current: charts['hold-current-figures'] !== null,
+    energy_finding: energyFinding(context),
+    voltage_finding: voltageFinding(context),
+    current_finding: currentFinding(context),
+    holder_count: counted(positionHolders(context).length, 'drive'),
+    without_runtime: listed(idle.map((candidate) => candidate.label)),
+    protection_advice: advice?.advice ?? '',
+  };
+  return [{ values, charts: present(charts) }];
+}
+
+function present(charts: Record<string, ChartContent | null>): Record<string, ChartContent> {
+  return Object.fromEntries(Object.entries(charts).flatMap(([name, chart]) => (chart ? [[name, chart]] : [])));
+}

@@ -1,0 +1,44 @@
+import type { CandidateAssessment, LimitOutcome } from '../../assess/assessment.js';
+import type { ReportContext } from '../context.js';
+import type { TableBlock, TableRow } from '../document.js';
+import { criterionFigure, limitDemand, limitName } from '../words/criterion-words.js';
+import { capitalised, fixed, joined, none } from '../words/figures.js';
+import { fieldWords } from '../words/outcome-words.js';
+import { cell, figureColumn, head, row, wordColumn } from './cells.js';
+
+/** Every limit against one candidate, with how far inside or outside it stands. */
+export function limitsTable(context: ReportContext, candidate: CandidateAssessment): TableBlock {
+  const columns = [
+    wordColumn('Limit', 2.2),
+    figureColumn('Must be', '', 1.2),
+    figureColumn('Is', '', 1.2),
+    figureColumn('Margin', '', 1),
+    wordColumn('Verdict', 2.4),
+  ];
+  const rows = candidate.limits.map((limit) => limitRow(limit, context.currency));
+  return { kind: 'table', title: '', columns, rows, note: [], rowHeads: true, compact: true };
+}
+
+function limitRow(limit: LimitOutcome, currency: string): TableRow {
+  return row(
+    head(capitalised(limitName(limit.criterion))),
+    cell(limitDemand(limit, currency)),
+    cell(criterionFigure(limit.criterion, limit.value, currency)),
+    cell(margin(limit)),
+    verdict(limit),
+  );
+}
+
+function margin(limit: LimitOutcome): string {
+  if (limit.margin === null || limit.reason !== undefined) return none;
+  const sign = limit.margin >= 0 ? '+' : '−';
+  return `${sign}${fixed(Math.abs(limit.margin) * 100, 0)}${joined}%`;
+}
+
+function verdict(limit: LimitOutcome) {
+  if (limit.passes === null) {
+    return cell(`not judged: ${limit.missing ? `${fieldWords(limit.missing)} is missing` : 'a figure is missing'}`, 'muted');
+  }
+  const reason = limit.reason === undefined ? '' : `: ${limit.reason}`;
+  return limit.passes ? cell(`✓ passes${reason}`, 'good') : cell(`✗ fails${reason}`, 'bad');
+}

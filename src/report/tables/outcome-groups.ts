@@ -1,0 +1,113 @@
+import type { CandidateAssessment } from '../../assess/assessment.js';
+import { driveTypes } from '../../drives/registry.js';
+import { endReasonWords, holdCurrentWords, lockingWords } from '../words/outcome-words.js';
+import { type FigureRow, figure, words, yesNo } from './figure-table.js';
+
+export interface OutcomeGroup {
+  title: string;
+  rows: FigureRow[];
+}
+
+/** What one pack gives, and what the pack and its wires must bear. */
+export function packOutcomes({ nominal }: CandidateAssessment): OutcomeGroup {
+  return {
+    title: 'On one pack',
+    rows: [
+      figure('Runtime', nominal.runtimeS, 'minutes'),
+      words('Ended by', nominal.endReason === null ? '–' : endReasonWords[nominal.endReason]),
+      figure('Warning voltage', nominal.warningS, 'minutes'),
+      figure('Loop as played', nominal.loopS, 'seconds'),
+      figure('Mean pack current', nominal.meanPackCurrentA, 'amperes'),
+      figure('Peak pack current', nominal.peakPackCurrentA, 'amperes'),
+      figure('Start-up current', nominal.startUpCurrentA, 'amperes'),
+    ],
+  };
+}
+
+/** What a pose costs, the figures of the hold current side by side. */
+export function holdOutcomes({ nominal }: CandidateAssessment): OutcomeGroup {
+  return {
+    title: 'Holding',
+    rows: [
+      figure('Power', nominal.holdPowerW, 'watts'),
+      figure('Pack current', nominal.holdPackCurrentA, 'amperes'),
+      figure('Motor current, each', nominal.holdMotorCurrentA, 'amperes'),
+      figure('By the linear rule', nominal.holdCurrentLinearRuleA, 'amperes'),
+      figure('By the pulse model', nominal.holdCurrentPulseModelA, 'amperes'),
+      figure('As measured', nominal.holdCurrentMeasuredA, 'amperes'),
+      words('Used', holdCurrentWords[nominal.holdCurrentUsed]),
+      figure('Share of stall, most', nominal.holdEffortRatio, 'percent'),
+      words('Without power', lockingWords[nominal.locking]),
+    ],
+  };
+}
+
+/** How well the cues are followed. */
+export function moveOutcomes({ nominal }: CandidateAssessment): OutcomeGroup {
+  const stretches = nominal.stretchRatios.filter((ratio) => ratio !== null);
+  const slowest = stretches.length > 0 ? Math.max(...stretches) : null;
+  return {
+    title: 'Moving',
+    rows: [
+      figure('Cue fidelity', nominal.cueFidelityRatio, 'ratio'),
+      figure('Slowest move, ratio', slowest, 'ratio'),
+      figure('Torque margin', nominal.torqueMarginRatio, 'ratio'),
+    ],
+  };
+}
+
+/** The motor as its sheet implies it, seen from the output. */
+export function motorOutcomes({ motor, type }: CandidateAssessment): OutcomeGroup {
+  const rotary = driveTypes[type].motion === 'rotary';
+  const effort = rotary ? 'newtonMetres' : 'newtons';
+  return {
+    title: 'Motor, seen from the output',
+    rows: [
+      figure('Resistance', motor.resistanceOhm, 'ohms'),
+      { ...figure('Speed constant', motor.speedConstant, 'seconds'), unit: rotary ? 'V·s/rad' : 'V·s/m' },
+      figure('No-load current', motor.noLoadCurrentA, 'amperes'),
+      figure('Stall current', motor.stallCurrentA, 'amperes'),
+      figure('Stall, as listed', motor.listedStallEffort, effort),
+      figure('Stall, used', motor.stallEffort, effort),
+      figure('Efficiency, driving', motor.forwardEfficiency, 'ratio'),
+      figure('Backwards, running', motor.backwardEfficiency, 'ratio'),
+      figure('Backwards, standing', motor.backwardEfficiencyStatic, 'ratio'),
+      figure('Backwards, shaken', motor.backwardEfficiencyShaken, 'ratio'),
+    ],
+  };
+}
+
+/** Mass, fit and money. */
+export function costOutcomes({ nominal }: CandidateAssessment, currency: string): OutcomeGroup {
+  return {
+    title: 'Mass, fit, money',
+    rows: [
+      figure('Mass on the body', nominal.bodyMassKg, 'grams'),
+      figure('Moving mass', nominal.featureMassKg, 'grams'),
+      yesNo('Fits its space', nominal.fits),
+      figure('Voltage it sees', nominal.busVoltageV, 'volts'),
+      figure('Voltage it bears', nominal.maximumVoltageV, 'volts'),
+      { ...figure('Cost', nominal.cost, 'money'), unit: nominal.cost === null ? '' : currency },
+      figure('Work', nominal.reworkTimeS, 'hours'),
+      figure('Swap', nominal.swapTimeS, 'minutes'),
+      figure('Noise', nominal.noiseDb, 'decibels'),
+    ],
+  };
+}
+
+/** Energy of one loop by consumer. */
+export function energyOutcomes({ nominal }: CandidateAssessment): OutcomeGroup {
+  const { energy } = nominal;
+  const title = 'Energy of one loop';
+  if (energy === null) return { title, rows: [words('The loop cannot be played', '–')] };
+  return {
+    title,
+    rows: [
+      figure('Drives, moving', energy.drivesMovingJ, 'joules'),
+      figure('Drives, holding', energy.drivesHoldingJ, 'joules'),
+      figure('Drives, resting', energy.drivesRestingJ, 'joules'),
+      figure('Drives, idle', energy.drivesIdleJ, 'joules'),
+      ...energy.loads.map((load) => figure(load.label, load.energyJ, 'joules')),
+    ],
+  };
+}

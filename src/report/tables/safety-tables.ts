@@ -1,0 +1,64 @@
+import type { CandidateAssessment } from '../../assess/assessment.js';
+import type { PowerCutOutcome } from '../../simulate/outcome.js';
+import type { TableBlock, TableRow } from '../document.js';
+import { type ReadingName, readings } from '../words/figures.js';
+import { cell, figureColumn, groupRow, row, wordColumn } from './cells.js';
+import { type FigureRow, figure, words } from './figure-table.js';
+import type { OutcomeGroup } from './outcome-groups.js';
+
+/** What happens when the power goes at the highest hold, with both states of the motor leads. */
+export function powerCutTable({ nominal }: CandidateAssessment): TableBlock {
+  const states = [nominal.powerCut, nominal.powerCut.shorted];
+  const line = (name: string, show: (state: PowerCutOutcome) => string, unit = ''): TableRow =>
+    row(cell(name), ...states.map((state) => cell(show(state))), cell(unit));
+  const read = (name: string, key: keyof PowerCutOutcome, reading: ReadingName): TableRow =>
+    line(name, (state) => readings[reading].show(state[key] as number | null), readings[reading].unit);
+  const yes = (value: boolean): string => (value ? 'yes' : 'no');
+  const rows = [
+    groupRow('Power cut at the highest hold'),
+    row(cell('Motor leads', 'muted'), cell('open', 'muted'), cell('shorted', 'muted'), cell('')),
+    line('Stays up', (state) => yes(state.stays)),
+    line('Stays when shaken', (state) => yes(state.staysWhenShaken)),
+    read('Falls to the stop in', 'fallS', 'seconds'),
+    read('Tip at the stop', 'tipSpeedMPerS', 'metresPerSecond'),
+    read('Tip at most', 'largestTipSpeedMPerS', 'metresPerSecond'),
+    read('Energy at the stop', 'impactEnergyJ', 'joules'),
+    read('Force, 5 mm of give', 'tipForceN', 'newtons'),
+  ];
+  const columns = [wordColumn('', 2.6), figureColumn('', '', 0.9), figureColumn('', '', 1), wordColumn('', 0.7)];
+  return { kind: 'table', title: '', columns, rows, note: [], rowHeads: true, compact: true };
+}
+
+/** What it takes to push the feature off its pose, and how hard it can press. */
+export function pushOutcomes({ nominal }: CandidateAssessment): OutcomeGroup {
+  const unpowered = (name: string, force: number | null): FigureRow =>
+    force === null ? words(name, 'does not yield') : figure(name, force, 'newtons');
+  return {
+    title: 'Push at the tip, and crush',
+    rows: [
+      figure('Yields down, powered', nominal.pushDownN, 'newtons'),
+      figure('Yields up, powered', nominal.pushUpN, 'newtons'),
+      unpowered('Yields down, power off', nominal.unpoweredPushDownN),
+      unpowered('Yields up, power off', nominal.unpoweredPushUpN),
+      figure('Crush near the hinge', nominal.crushForceN, 'newtons'),
+      figure('Crush at the tip', nominal.crushForceAtTipN, 'newtons'),
+    ],
+  };
+}
+
+/** Winding and case, in the show and if the first hold never ended. */
+export function heatOutcomes({ nominal }: CandidateAssessment): OutcomeGroup {
+  const forever = (name: string, value: number | null): FigureRow =>
+    value === null && nominal.thermalRunaway ? words(name, 'never settles') : figure(name, value, 'celsius');
+  return {
+    title: 'Heat',
+    rows: [
+      figure('Winding, in the show', nominal.windingTemperatureK, 'celsius'),
+      figure('Case, in the show', nominal.caseTemperatureK, 'celsius'),
+      forever('Winding, held for ever', nominal.settledHoldWindingK),
+      forever('Case, held for ever', nominal.settledHoldCaseK),
+      figure('Holds until its limit', nominal.timeToLimitHoldingS, 'minutes'),
+      figure('On-time, worst window', nominal.onShareFraction, 'percent'),
+    ],
+  };
+}

@@ -1,0 +1,63 @@
+import { TemplateError, type Templates, templateText, unknownPlaceholder } from './template-error.js';
+
+type Json = null | boolean | number | string | Json[] | { [key: string]: Json };
+
+/**
+ * Fills a Vega-Lite template with data and puts the common look under it.
+ *
+ * A string that is nothing but `{{name}}` becomes the value itself (rows, numbers, lists); elsewhere in a string the
+ * value is written into it.
+ *
+ * @param name of the chart: `charts/<name>.json`
+ * @throws TemplateError with file and line for broken JSON or a name that has no value
+ */
+export function fillChart(
+  templates: Templates,
+  name: string,
+  values: Record<string, unknown>,
+): Record<string, unknown> {
+  const specification = readJson(templates, `charts/${name}.json`, values);
+  const theme = readJson(templates, 'charts/theme.json', {});
+  return { ...specification, config: { ...theme, ...(specification.config as object | undefined) } };
+}
+
+function readJson(templates: Templates, file: string, values: Record<string, unknown>) {
+  const source = templateText(templates, file);
+  const parsed = parseJson(file, source);
+  return substitute(file, source, parsed, values) as Record<string, unknown>;
+}
+
+function parseJson(file: string, source: string): Json {
+  try {
+    return JSON.parse(source) as Json;
+  } catch (error) {
+    const message = (error as Error).message;
+    const position = /position (\d+)/.exec(message);
+    const line = position ? lineAt(source, Number(position[1])) : 1;
+    throw new TemplateError(file, line, `not readable as JSON (${message})`);
+  }
+}
+
+function substitute(file: string, source: string, node: Json, values: Record<string, unknown>): unknown {
+  if (typeof node === 'string') return substituteText(file, source, node, values);
+  if (Array.isArray(node)) return node.map((item) => substitute(file, source, item, values));
+  if (node === null || typeof node !== 'object') return node;
+  return Object.fromEntries(
+    Object.entries(node).map(([key, value]) => [key, substitute(file, source, value, values)]),
+  );
+}
+
+function substituteText(file: string, source: string, text: string, values: Record<string, unknown>) {
+  const valueOf = (name: string): unknown => {
+    if (Object.hasOwn(values, name)) return values[name];
+    const line = lineAt(source, Math.max(0, source.search(new RegExp(`\\{\\{\\s*${name}\\s*\\}\\}`))));
+    throw new TemplateError(file, line, unknownPlaceholder(name, Object.keys(values)));
+  };
+  const whole = /^\{\{\s*([A-Za-z]\w*)\s*\}\}$/.exec(text);
+  if (whole) return valueOf(whole[1]!);
+  return text.replace(/\{\{\s*([A-Za-z]\w*)\s*\}\}/g, (_, name: string) => String(valueOf(name)));
+}
+
+function lineAt(source: string, position: number): number {
+  return source.slice(0, position).split('\n').length;
+}

@@ -1,0 +1,29 @@
+// C0 and C1 controls except the line feed, soft hyphens, zero-width and direction marks, variation selectors,
+// the byte order mark, lone surrogates.
+const unwanted =
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is taken out
+  /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u00ad\u061c\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufe00-\ufe0f\ufeff\ufff9-\ufffb]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;
+
+/**
+ * Text from a file made fit for a page or a terminal: escape sequences, control and direction characters are
+ * gone, tabs and line breaks are single spaces.
+ */
+export function cleanText(text: string): string {
+  return (
+    text
+      // biome-ignore lint/suspicious/noControlCharactersInRegex: terminal escape sequences start with it
+      .replace(/\u001b(?:\[[0-?]*[ -/]*[@-~]|\][^\u0007\u001b]*(?:\u0007|\u001b\\)|[@-Z\\^_])/g, '')
+      .replace(/[\t\r\n\u2028\u2029]+/g, ' ')
+      .replace(unwanted, '')
+  );
+}
+
+/** The same structure with every text in it cleaned; numbers, lists and keys stay as they are. */
+export function cleanTree<T>(tree: T): T {
+  if (typeof tree === 'string') return cleanText(tree) as T;
+  if (Array.isArray(tree)) {
+    return (typeof tree[0] === 'number' ? tree : tree.map(cleanTree)) as T;
+  }
+  if (tree === null || typeof tree !== 'object') return tree;
+  return Object.fromEntries(Object.entries(tree).map(([key, value]) => [key, cleanTree(value)])) as T;
+}

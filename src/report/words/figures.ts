@@ -1,0 +1,123 @@
+import type { Dimension } from '../../quantity/dimension.js';
+import { formatNumber } from '../../quantity/format.js';
+import { unitOf } from '../../quantity/unit-table.js';
+
+/** No-break space: a number and its unit stay on one line. */
+export const joined = '\u00a0';
+
+/** Shown where a figure does not occur or could not be judged. */
+export const none = '–';
+
+type Figure = number | null | undefined;
+
+/** A number with three digits that count and a true minus sign; a dash when there is none. */
+export function number(value: Figure, digits = 3): string {
+  return value === null || value === undefined ? none : formatNumber(value, digits).replace('-', '−');
+}
+
+/** A number with a fixed count of decimals, for columns; a dash when there is none. */
+export function fixed(value: Figure, decimals: number): string {
+  if (value === null || value === undefined || !Number.isFinite(value)) return none;
+  return value
+    .toFixed(decimals)
+    .replace(/^-(?=0(\.0*)?$)/, '')
+    .replace('-', '−');
+}
+
+/** A quantity in the unit a person reads. */
+export interface Reading {
+  unit: string;
+  /** The number alone, from an SI value. */
+  show(value: Figure): string;
+}
+
+/** A reading with so many significant digits. */
+function precise(dimension: Dimension, unit: string, digits = 3): Reading {
+  return { unit, show: (value) => number(inUnit(value, dimension, unit), digits) };
+}
+
+/** A reading with so many decimals. */
+function rounded(dimension: Dimension, unit: string, decimals = 0): Reading {
+  return { unit, show: (value) => fixed(inUnit(value, dimension, unit), decimals) };
+}
+
+function inUnit(value: Figure, dimension: Dimension, unit: string): Figure {
+  return value === null || value === undefined ? value : unitOf(unit, dimension).fromSi(value);
+}
+
+/** Units of columns and tables, each with how its numbers are written. */
+export const readings = {
+  minutes: rounded('time', 'min'),
+  hours: precise('time', 'h', 2),
+  seconds: precise('time', 's'),
+  amperes: precise('current', 'A'),
+  milliamperes: rounded('current', 'mA'),
+  watts: precise('power', 'W'),
+  joules: precise('energy', 'J'),
+  newtons: precise('force', 'N', 2),
+  volts: precise('voltage', 'V'),
+  ohms: precise('resistance', 'Ω'),
+  grams: rounded('mass', 'g'),
+  kilograms: rounded('mass', 'kg', 2),
+  celsius: rounded('temperature', '°C'),
+  metresPerSecond: precise('speed', 'm/s', 2),
+  newtonMetres: precise('torque', 'N·m'),
+  percent: rounded('ratio', '%'),
+  decibels: { unit: 'dB', show: (value: Figure) => fixed(value, 0) },
+  ratio: { unit: '', show: (value: Figure) => fixed(value, 2) },
+  money: { unit: '', show: (value: Figure) => fixed(value, 0) },
+} satisfies Record<string, Reading>;
+
+export type ReadingName = keyof typeof readings;
+
+/** A figure with its unit: `3.24 N·m`, `71 °C`; a dash when there is none. */
+export function withReading(value: Figure, name: ReadingName): string {
+  const { unit, show } = readings[name];
+  return withUnit(show(value), unit);
+}
+
+/** A time as people say it: `0.6 s`, `45 s`, `96 min`, `3 h 12 min`; a dash when it does not occur. */
+export function duration(value: Figure): string {
+  if (value === null || value === undefined || !Number.isFinite(value)) return none;
+  if (value < 119.5) return withUnit(number(value, value < 9.95 ? 2 : 3).replace(/(\d{2,})\.\d+/, '$1'), 's');
+  const minutes = inUnit(value, 'time', 'min')!;
+  if (minutes < 119.5) return withUnit(minutes < 9.95 ? number(minutes, 2) : fixed(minutes, 0), 'min');
+  const whole = Math.round(minutes);
+  return [Math.floor(whole / 60), 'h', String(whole % 60).padStart(2, '0'), 'min'].join(joined);
+}
+
+/** A mass: grams below a kilogram, kilograms from there. */
+export function mass(value: Figure): string {
+  return withReading(value, (value ?? 0) < 0.9995 ? 'grams' : 'kilograms');
+}
+
+/** A current: milliamperes below 100 mA. */
+export function current(value: Figure): string {
+  const isSmall = Boolean(value) && Math.abs(value!) < 0.0995;
+  return withReading(value, isSmall ? 'milliamperes' : 'amperes');
+}
+
+/** An amount with its currency: `45 EUR`; without a currency the bare number. */
+export function money(value: Figure, currency: string): string {
+  return withUnit(readings.money.show(value), currency);
+}
+
+function withUnit(text: string, unit: string): string {
+  return text === none || unit === '' ? text : `${text}${joined}${unit}`;
+}
+
+/** `1 limit`, `3 limits`. */
+export function counted(count: number, one: string, many = `${one}s`): string {
+  return `${count}${joined}${count === 1 ? one : many}`;
+}
+
+/** `a`, `a and b`, `a, b and c`. */
+export function listed(items: string[]): string {
+  if (items.length <= 1) return items.join('');
+  return `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
+}
+
+/** The text with a capital first letter. */
+export function capitalised(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

@@ -1,0 +1,52 @@
+import type { CandidateAssessment } from '../../assess/assessment.js';
+import type { EndReason, LockingClass, NominalOutcome } from '../../simulate/outcome.js';
+import { limitName } from './criterion-words.js';
+import { counted, listed } from './figures.js';
+
+/** What ended the run on one pack. */
+export const endReasonWords: Record<EndReason, string> = {
+  'cut-off': 'cut-off reached',
+  'cell-floor': 'cell floor reached',
+  reserve: 'reserve reached',
+  controller: 'controller resets',
+  regulator: 'regulator drops out',
+  collapse: 'voltage collapses',
+};
+
+export const lockingWords: Record<LockingClass, string> = {
+  'holds-when-shaken': 'holds, even shaken',
+  'holds-at-rest': 'holds, not shaken',
+  'does-not-hold': 'does not hold',
+};
+
+/** Which figure of the hold current the result uses. */
+export const holdCurrentWords: Record<NominalOutcome['holdCurrentUsed'], string> = {
+  'pulse-model': 'pulse model',
+  measured: 'measured',
+  'direct-current': 'direct current',
+  unpowered: 'power off',
+};
+
+/** Limits of one candidate in few words: `all 6 pass`, `fails torque margin, runtime`, `noise not judged`. */
+export function limitsSummary(candidate: CandidateAssessment): { text: string; tone: 'good' | 'bad' | 'muted' } {
+  const names = (wanted: boolean | null): string[] =>
+    candidate.limits.filter((limit) => limit.passes === wanted).map((limit) => limitName(limit.criterion));
+  const [failed, open] = [names(false), names(null)];
+  if (failed.length > 0) return { text: `✗ fails: ${failed.join(', ')}`, tone: 'bad' };
+  if (open.length > 0) return { text: `not judged: ${listed(open)}`, tone: 'muted' };
+  if (candidate.limits.length === 0) return { text: 'no limits set', tone: 'muted' };
+  return { text: `✓ passes ${counted(candidate.limits.length, 'limit')}`, tone: 'good' };
+}
+
+/** Why a candidate has no runtime: its first failure in words, or what could not be judged. */
+export function noRuntimeReason(candidate: CandidateAssessment): string {
+  const failed = candidate.limits.filter((limit) => limit.passes === false);
+  const reason = failed.find((limit) => limit.reason !== undefined)?.reason;
+  if (reason !== undefined) return reason;
+  return failed.length > 0 ? `fails ${limitName(failed[0]!.criterion)}` : 'could not be judged';
+}
+
+/** A field name as words: `stall_torque` → `stall torque`. */
+export function fieldWords(field: string): string {
+  return field.replace(/^[a-z]+\./, (owner) => `${owner.slice(0, -1)} `).replaceAll('_', ' ');
+}

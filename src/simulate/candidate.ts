@@ -1,0 +1,267 @@
+import { driveParameters } from '../drives/drive-parameters.js';
+import { driveTypes } from '../drives/registry.js';
+import { sheetFindings } from '../drives/sheet-findings.js';
+import type { Cue } from '../study/show.js';
+import type { Candidate, Study } from '../study/study.js';
+import { assumedOf } from './assumed.js';
+import { bodyMassKg, costMoney, driveCountOf, fitsSpace } from './burdens.js';
+import { busOf } from './bus.js';
+import type { CandidateModel } from './candidate-model.js';
+import { candidateFailures } from './failures.js';
+import { simulateHeat } from './heat.js';
+import { holdCorrectionRatio, largestHoldEffort, lockingClass, unpoweredHoldHonoured } from './hold.js';
+import { checkLinkage } from './linkage-check.js';
+import {
+  cueFidelity,
+  holdFigures,
+  loopCurrents,
+  loopEnergy,
+  tenSecondMeanA,
+  worstOnShare,
+} from './loop-figures.js';
+import { couplingOf, cueRange, featureMassKg, loadOf } from './mechanics.js';
+import type { CandidateRun, LockingClass, NominalOutcome } from './outcome.js';
+import { type PackModel, packModel } from './pack-model.js';
+import { CuePlayer, fine, type PlayedCues } from './play-loop.js';
+import { powerCut } from './power-cut.js';
+import { crushForces, pushAt } from './push.js';
+import { runOnPack } from './run-on-pack.js';
+import { loopSeries } from './series.js';
+import { startUpCurrentA } from './start-up.js';
+import { strutPivots } from './strut.js';
+import { searchEfforts } from './torque-margin.js';
+import { warmFindings } from './warm-check.js';
+
+/** A candidate made ready: its model, how it locks, and the pack behind it. */
+export interface PreparedCandidate {
+  model: CandidateModel;
+  locking: LockingClass;
+  pack: PackModel;
+  /** Pivots the tool proposed because the sheet left them blank. */
+  proposedPivots: boolean;
+}
+
+/** Turn a candidate of a study into the plain numbers that the simulation works from. */
+export function prepareCandidate(study: Study, candidate: Candidate): PreparedCandidate {
+  const { sheet, typical } = candidate;
+  const type = driveTypes[candidate.kind];
+  const bus = busOf(study.pack, sheet);
+  const drive = driveParameters(type, sheet, typical, bus.nominalV);
+  const load = loadOf(study, sheet);
+  const range = cueRange(study);
+  const { pivots, proposed } = strutPivots(study, sheet, load, range);
+  const coupling = couplingOf(sheet, pivots);
+  const largestEffort = largestHoldEffort({ load, coupling }, study.show);
+  const locking = lockingClass(
+    drive,
+    type.locksByCalculation,
+    sheet.backdrivesAtEffort,
+    largestEffort,
+    load.bounceFraction,
+  );
+  const model: CandidateModel = {
+    load,
+    coupling,
+    drive,
+    bus,
+    range,
+    driveCount: driveCountOf(study, candidate),
+    switched: sheet.control === 'switched',
+    regenerates: sheet.regenerates,
+    unpoweredHold: !sheet.poweredAtHold && unpoweredHoldHonoured(locking, study.carrier.worn),
+    poweredAtRest: sheet.poweredAtRest,
+    positionFeedback: sheet.positionFeedback,
+    holdCorrectionRatio: holdCorrectionRatio(drive, sheet),
+    shakeRatio: sheet.shakeRatio,
+    backdrivesAtEffort: sheet.backdrivesAtEffort,
+  };
+  const pack = packModel(
+    study.pack,
+    study.wiring,
+    study.packTemperatureK,
+    bus.regulated ? bus.nominalV : null,
+  );
+  return { model, locking, pack, proposedPivots: proposed };
+}
+
+/** Everything that follows for one candidate from the nominal figures of a study. */
+export function simulateCandidate(study: Study, candidate: Candidate): CandidateRun {
+  const type = driveTypes[candidate.kind];
+  const prepared = prepareCandidate(study, candidate);
+  const { model, pack } = prepared;
+  const { sheet, typical } = candidate;
+  const leadIn = new CuePlayer(model, study.show.leadIn, study.loads, fine).play();
+  const loop = new CuePlayer(model, study.show.loop, study.loads, fine).play();
+  const stretches = [...leadIn.stretches, ...loop.stretches];
+  const linkage = checkLinkage(model, sheet, study.feature);
+  const efforts = searchEfforts(model);
+  const moves = leadIn.stuckAt === null && loop.stuckAt === null;
+  const run = moves ? runOnPack(pack, leadIn.samples, loop.samples) : null;
+  const heat = simulateHeat(study, candidate, model, moves ? loop.samples : null, run?.runDown.runtimeS ?? 0);
+  const currents = moves ? loopCurrents(loop.samples, model.bus.packNominalV) : null;
+  // What is played once still has to get through fuse and protection board.
+  const peakA =
+    currents === null
+      ? null
+      : Math.max(currents.peakA, loopCurrents(leadIn.samples, model.bus.packNominalV).peakA);
+  const startA = finite(startUpCurrentA(model, type, pack.leadOhm));
+  const nominal: NominalOutcome = {
+    runtimeS: run?.runDown.runtimeS ?? null,
+    endReason: run?.runDown.endReason ?? null,
+    warningS: run?.runDown.warningS ?? null,
+    loopS: moves ? loop.samples.totalS : null,
+    cueFidelityRatio: moves ? cueFidelity([...study.show.leadIn, ...study.show.loop], stretches) : null,
+    stretchRatios: stretches,
+    meanPackCurrentA: currents?.meanA ?? null,
+    peakPackCurrentA: peakA,
+    ...holdOutcome(model, loop, study.show.loop, sheet.holdCurrentA !== null),
+    locking: prepared.locking,
+    ...handsOutcome(study, model, sheet.shortsWhenOff),
+    startUpCurrentA: startA,
+    ...heat.outcome,
+    onShareFraction: moves && sheet.onPeriodS !== null ? worstOnShare(loop.samples, sheet.onPeriodS) : null,
+    bodyMassKg: bodyMassKg(study, candidate),
+    featureMassKg: featureMassKg(study, sheet),
+    torqueMarginRatio: finite(efforts.marginRatio),
+    holdEffortRatio: finite(largestHoldEffort(model, study.show) / model.drive.stallEffort),
+    fits: fitsSpace(study, candidate),
+    busVoltageV: model.bus.highestV,
+    maximumVoltageV: sheet.maximumVoltageV ?? type.assumedVoltageRatio * model.drive.ratedVoltageV,
+    cost: costMoney(study, candidate),
+    reworkTimeS: sheet.reworkTimeS,
+    swapTimeS: sheet.swapTimeS,
+    noiseDb: sheet.noiseDb,
+    energy: moves ? loopEnergy(model, loop.samples, study.show.loop, study.loads) : null,
+  };
+  return {
+    id: candidate.id,
+    motor: motorOutcome(model),
+    nominal,
+    demand: {
+      peakCurrentA: peakA,
+      tenSecondCurrentA: moves ? tenSecondMeanA(loop.samples, model.bus.packNominalV) : null,
+      meanCurrentA: currents?.meanA ?? null,
+      startUpCurrentA: startA,
+    },
+    series: {
+      loop: loopSeries(model, loop.samples),
+      runDown: run?.series ?? { timesS: [], lowestVoltagesV: [], meanVoltagesV: [], socFractions: [] },
+      ...heat.series,
+    },
+    failures: [...candidateFailures(study, model, leadIn, loop, efforts), ...linkage.failures],
+    findings: [
+      ...sheetFindings(type, sheet, typical, model.drive, model.bus.nominalV),
+      ...linkage.findings,
+      ...warmFindings(study, model, heat.outcome.windingTemperatureK),
+      ...powerFindings(study, candidate, prepared),
+    ],
+    assumed: assumedOf(study, candidate, prepared),
+  };
+}
+
+/** A number that may have become infinite or undefined on the way; such a one is not judged. */
+const finite = (value: number | null): number | null =>
+  value !== null && Number.isFinite(value) ? value : null;
+
+function motorOutcome({ drive }: CandidateModel): CandidateRun['motor'] {
+  return {
+    resistanceOhm: drive.resistanceOhm,
+    speedConstant: drive.speedConstant,
+    noLoadCurrentA: drive.noLoadCurrentA,
+    stallCurrentA: drive.stallCurrentA,
+    stallEffort: drive.stallEffort,
+    listedStallEffort: drive.listedStallEffort,
+    forwardEfficiency: drive.forwardEfficiency,
+    backwardEfficiency: drive.backwardEfficiency,
+    backwardEfficiencyStatic: drive.backwardEfficiencyStatic,
+    backwardEfficiencyShaken: drive.backwardEfficiencyShaken,
+  };
+}
+
+type HoldPart = Pick<
+  NominalOutcome,
+  | 'holdPackCurrentA'
+  | 'holdMotorCurrentA'
+  | 'holdPowerW'
+  | 'holdCurrentLinearRuleA'
+  | 'holdCurrentPulseModelA'
+  | 'holdCurrentMeasuredA'
+  | 'holdCurrentUsed'
+>;
+
+function holdOutcome(
+  model: CandidateModel,
+  loop: PlayedCues,
+  cues: readonly Cue[],
+  measured: boolean,
+): HoldPart {
+  const hold = holdFigures(model, loop.samples, cues);
+  const pulsed = model.drive.pulsed ? 'pulse-model' : 'direct-current';
+  return {
+    holdPackCurrentA: hold.packA,
+    holdMotorCurrentA: hold.motorA,
+    holdPowerW: hold.packA * model.bus.packNominalV,
+    holdCurrentLinearRuleA: hold.linearRuleA,
+    holdCurrentPulseModelA: hold.pulseModelA,
+    ...(measured ? { holdCurrentMeasuredA: hold.correctedA } : {}),
+    holdCurrentUsed: model.unpoweredHold ? 'unpowered' : measured ? 'measured' : pulsed,
+  };
+}
+
+type HandsPart = Pick<
+  NominalOutcome,
+  | 'powerCut'
+  | 'pushDownN'
+  | 'pushUpN'
+  | 'unpoweredPushDownN'
+  | 'unpoweredPushUpN'
+  | 'crushForceN'
+  | 'crushForceAtTipN'
+>;
+
+/** What a person or a power cut meets: fall, push and crush. */
+function handsOutcome(study: Study, model: CandidateModel, shortsWhenOff: boolean): HandsPart {
+  const holds = [...study.show.leadIn, ...study.show.loop].filter((cue) => cue.action === 'hold');
+  const highest = Math.max(...holds.map((cue) => cue.fromPosition));
+  // Without any hold the highest cue position is the worst place to lose power.
+  const from = holds.length > 0 ? highest : model.range.highest;
+  const firstHold = study.show.loop.find((cue) => cue.action === 'hold') ?? holds[0];
+  const push = pushAt(model, firstHold?.fromPosition ?? model.range.highest);
+  const crush = crushForces(model);
+  const lower = study.feature.lowerStopPosition;
+  return {
+    powerCut: {
+      ...powerCut(model, from, lower, study.carrier.worn, shortsWhenOff),
+      shorted: powerCut(model, from, lower, study.carrier.worn, true),
+    },
+    pushDownN: finite(push.downN),
+    pushUpN: finite(push.upN),
+    unpoweredPushDownN: finite(push.unpoweredDownN),
+    unpoweredPushUpN: finite(push.unpoweredUpN),
+    crushForceN: finite(crush.nearN),
+    crushForceAtTipN: finite(crush.tipN),
+  };
+}
+
+/** Findings about asking for an unpowered hold. */
+function powerFindings(
+  study: Study,
+  candidate: Candidate,
+  prepared: PreparedCandidate,
+): CandidateRun['findings'] {
+  if (candidate.sheet.poweredAtHold || prepared.model.unpoweredHold) return [];
+  const why =
+    prepared.locking === 'holds-at-rest'
+      ? 'it locks at rest but not when shaken, and the feature is worn'
+      : 'it does not lock by calculation and no measured backdrives_at says otherwise';
+  return [
+    {
+      code: 'unpowered-hold-not-honoured',
+      severity: 'note',
+      field: 'powered_at_hold',
+      message: `The power cannot be off while it holds: ${why}. It is computed as powered${
+        study.carrier.worn ? '' : ' at every hold'
+      }.`,
+    },
+  ];
+}

@@ -1,0 +1,109 @@
+import { formatValue } from '../quantity/format.js';
+import type { Study } from '../study/study.js';
+import type { CandidateModel } from './candidate-model.js';
+import type { Failure } from './outcome.js';
+import type { PlayedCues } from './play-loop.js';
+import type { EffortSearch } from './torque-margin.js';
+
+/** Positions closer than this count as the same end switch: half a degree, or half a millimetre. */
+const samePosition = { hinge: Math.PI / 360, slide: 5e-4 };
+
+/** A position as the cue list writes it. */
+export const positionText = (study: Study, position: number): string =>
+  formatValue(position, study.feature.kind === 'hinge' ? 'deg' : 'mm');
+
+/** In what ways a candidate cannot do the job at all, linkage apart. */
+export function candidateFailures(
+  study: Study,
+  model: CandidateModel,
+  leadIn: PlayedCues,
+  loop: PlayedCues,
+  efforts: EffortSearch,
+): Failure[] {
+  return [
+    ...moveFailures(study, model, leadIn, loop),
+    ...holdFailures(study, model, leadIn, loop),
+    ...positionFailures(study, model),
+    ...cordFailures(study, model, efforts),
+  ];
+}
+
+function moveFailures(study: Study, model: CandidateModel, leadIn: PlayedCues, loop: PlayedCues): Failure[] {
+  const stuckAt = leadIn.stuckAt ?? loop.stuckAt;
+  if (stuckAt === null) return [];
+  const volts = formatValue(model.bus.weakV, 'V');
+  const where = positionText(study, stuckAt);
+  const reason = model.switched
+    ? `it stalls at ${where}: the load needs all the current the bus can drive through the motor`
+    : `it cannot move at ${where} from the weakest bus (${volts}), however slowly`;
+  return [{ code: 'moves', position: stuckAt, reason, value: null, limit: null }];
+}
+
+function holdFailures(study: Study, model: CandidateModel, leadIn: PlayedCues, loop: PlayedCues): Failure[] {
+  const failures: Failure[] = [];
+  const weak = [...leadIn.failedHolds, ...loop.failedHolds].sort((p, q) => q.voltageV - p.voltageV)[0];
+  if (weak !== undefined) {
+    failures.push({
+      code: 'holds',
+      position: weak.cue.fromPosition,
+      reason:
+        `to hold ${positionText(study, weak.cue.fromPosition)} with friction against it the motor needs ` +
+        `${formatValue(weak.voltageV, 'V')}; the weakest bus leaves ${formatValue(weak.limitV, 'V')}`,
+      value: weak.voltageV,
+      limit: weak.limitV,
+    });
+  }
+  const starved = [...leadIn.starvedHolds, ...loop.starvedHolds].sort((p, q) => q.currentA - p.currentA)[0];
+  if (starved !== undefined) {
+    failures.push({
+      code: 'regulator',
+      position: starved.cue.fromPosition,
+      reason:
+        `holding ${positionText(study, starved.cue.fromPosition)} takes ` +
+        `${formatValue(starved.currentA, 'A')}, more than the regulator's ` +
+        `${formatValue(model.bus.regulatorLimitA, 'A')}`,
+      value: starved.currentA,
+      limit: model.bus.regulatorLimitA,
+    });
+  }
+  return failures;
+}
+
+/** A switched drive without feedback knows two positions only: its end switches. (M16) */
+function positionFailures(study: Study, model: CandidateModel): Failure[] {
+  if (!model.switched || model.positionFeedback) return [];
+  const { lowest, highest } = model.range;
+  const same = samePosition[study.feature.kind];
+  const between = [...study.show.leadIn, ...study.show.loop]
+    .flatMap((cue) => [cue.fromPosition, cue.toPosition])
+    .find((position) => position - lowest > same && highest - position > same);
+  if (between === undefined) return [];
+  return [
+    {
+      code: 'positions',
+      position: between,
+      reason:
+        `the cue list stops at ${positionText(study, between)}; without position feedback the drive stops only ` +
+        `at its end switches, ${positionText(study, lowest)} and ${positionText(study, highest)}`,
+      value: null,
+      limit: null,
+    },
+  ];
+}
+
+/** A cord pulls and never pushes. (M3) */
+function cordFailures(study: Study, model: CandidateModel, efforts: EffortSearch): Failure[] {
+  if (model.coupling.kind !== 'spool' || efforts.lowestStatic >= 0) return [];
+  return [
+    {
+      code: 'cord',
+      position: efforts.lowestAt,
+      reason: `at ${positionText(study, efforts.lowestAt)} the cord would have to push with ${formatValue(
+        -efforts.lowestStatic,
+        'N',
+      )}`,
+      value: efforts.lowestStatic,
+      limit: 0,
+    },
+  ];
+}

@@ -1,0 +1,102 @@
+import type { DriveParameters } from '../drives/drive-parameters.js';
+import type { DriveSheet } from '../drives/sheet.js';
+import { holdCurrentA } from '../physics/dc-motor.js';
+import { driveEffortAtRest, speedRatio } from '../physics/linkage.js';
+import { staticEffort } from '../physics/load.js';
+import { pulseBusCurrentRatio } from '../physics/pulse-drive.js';
+import type { Show } from '../study/show.js';
+import type { CandidateModel } from './candidate-model.js';
+import type { BusDraw } from './motor-point.js';
+import { busDraw } from './motor-point.js';
+import type { LockingClass } from './outcome.js';
+
+/** Effort one drive must give to hold a position, signed as the drive sees it. (M3) */
+export function holdEffortAt(model: CandidateModel, position: number): number {
+  return driveEffortAtRest(
+    staticEffort(model.load, position),
+    speedRatio(model.coupling, position),
+    model.coupling,
+  );
+}
+
+/** A hold effort below this share of the stall effort is balance, not load. */
+const balancedFraction = 1e-6;
+
+/**
+ * Motor current while holding an effort, by the share of friction the drive works against. (M12)
+ * A balanced feature needs none: there is nothing for friction to work against.
+ */
+export function holdMotorCurrentA(drive: DriveParameters, effort: number, frictionFraction: number): number {
+  if (Math.abs(effort) < balancedFraction * drive.stallEffort) return 0;
+  return holdCurrentA(
+    Math.abs(effort),
+    drive.noLoadCurrentA,
+    drive.forwardEfficiency * drive.speedConstant,
+    drive.speedConstant,
+    drive.backwardEfficiencyStatic,
+    frictionFraction,
+  );
+}
+
+/** Draw of one drive on its bus at a powered hold, idle current left out, corrected by a measurement if any. */
+export function holdDraw(model: CandidateModel, effort: number, into: BusDraw): number {
+  const currentA = holdMotorCurrentA(model.drive, effort, model.drive.holdFrictionFraction);
+  busDraw(model, currentA, currentA * model.drive.resistanceOhm, into);
+  into.powerW *= model.holdCorrectionRatio;
+  into.currentA *= model.holdCorrectionRatio;
+  return currentA;
+}
+
+/**
+ * Measured over modelled pack current of one drive at a hold, at rated voltage and the same effort. (M15)
+ *
+ * It replaces what is guessed about friction and pulse frequency, so every hold is multiplied by it.
+ * @returns 1 when the sheet carries no measurement
+ */
+export function holdCorrectionRatio(drive: DriveParameters, sheet: DriveSheet): number {
+  if (sheet.holdCurrentA === null || sheet.holdEffort === null) return 1;
+  const motorA = holdMotorCurrentA(drive, sheet.holdEffort, drive.holdFrictionFraction);
+  const duty = Math.min(1, (motorA * drive.resistanceOhm) / drive.ratedVoltageV);
+  const modelledA = drive.pulsed
+    ? (drive.ratedVoltageV / drive.resistanceOhm) * pulseBusCurrentRatio(duty, drive.pulseRatio)
+    : motorA;
+  return Math.max(0, sheet.holdCurrentA - sheet.idleCurrentA) / modelledA;
+}
+
+/** Largest effort of one drive over the holds of the cue list, magnitude. */
+export function largestHoldEffort(model: Pick<CandidateModel, 'load' | 'coupling'>, show: Show): number {
+  let largest = 0;
+  for (const cue of [...show.leadIn, ...show.loop]) {
+    if (cue.action !== 'hold') continue;
+    const effort = driveEffortAtRest(
+      staticEffort(model.load, cue.fromPosition),
+      speedRatio(model.coupling, cue.fromPosition),
+      model.coupling,
+    );
+    largest = Math.max(largest, Math.abs(effort));
+  }
+  return largest;
+}
+
+/**
+ * Whether the drive holds without power, by static friction; a measured `backdrives_at` decides over it. (M10)
+ * @param locksByCalculation false for spur trains, which are never called locking without a measurement
+ */
+export function lockingClass(
+  drive: DriveParameters,
+  locksByCalculation: boolean,
+  backdrivesAtEffort: number | null,
+  largestEffort: number,
+  bounceFraction: number,
+): LockingClass {
+  if (backdrivesAtEffort !== null) {
+    if (backdrivesAtEffort > largestEffort * (1 + bounceFraction)) return 'holds-when-shaken';
+    return backdrivesAtEffort > largestEffort ? 'holds-at-rest' : 'does-not-hold';
+  }
+  if (!locksByCalculation || drive.backwardEfficiencyStatic > 0) return 'does-not-hold';
+  return drive.backwardEfficiencyShaken <= 0 ? 'holds-when-shaken' : 'holds-at-rest';
+}
+
+/** Whether a hold without power is honoured: it must lock, and when worn it must lock while shaken. (M12) */
+export const unpoweredHoldHonoured = (locking: LockingClass, worn: boolean): boolean =>
+  locking === 'holds-when-shaken' || (locking === 'holds-at-rest' && !worn);

@@ -1,0 +1,143 @@
+import type { DriveSheet } from '../drives/sheet.js';
+import { standardGravityMPerS2 } from '../physics/constants.js';
+import type { CouplingParameters } from '../physics/linkage.js';
+import {
+  bodyInertia,
+  hingeGustEffort,
+  type LoadParameters,
+  panelDragCoefficient,
+  slideDragCoefficient,
+  slideGustEffort,
+} from '../physics/load.js';
+import type { Activity } from '../study/feature.js';
+import type { Study } from '../study/study.js';
+
+/**
+ * Bounce of the carrier as a share of gravity, by activity (from experience; the walking figure agrees with
+ * measured ground reaction peaks of about 1.2 body weights rounded up for a load on a harness).
+ * @source keller-1996
+ */
+export const bounceFractions: Record<Activity, number> = {
+  stand: 0,
+  walk: 0.3,
+  brisk: 0.5,
+  dance: 1.2,
+  jump: 2,
+};
+
+/** A jump is over at once: what heats the drive over minutes is at most the bounce of a dance. */
+export const heatBounceFraction = (activity: Activity): number =>
+  Math.min(bounceFractions[activity], bounceFractions.dance);
+
+/** Lowest and highest position of the whole cue list. */
+export interface CueRange {
+  lowest: number;
+  highest: number;
+}
+
+/** Range over which the drive has to work: from the lowest to the highest cue position. */
+export function cueRange(study: Study): CueRange {
+  const positions = [...study.show.leadIn, ...study.show.loop].flatMap((cue) => [
+    cue.fromPosition,
+    cue.toPosition,
+  ]);
+  return { lowest: Math.min(...positions), highest: Math.max(...positions) };
+}
+
+/** Mass per feature that a riding drive adds, and what it weighs. Blank masses count as nothing here. */
+function ridingMassKg(sheet: DriveSheet): number {
+  if (!sheet.ridesOnFeature) return 0;
+  return sheet.drivesPerFeatureCount * ((sheet.massKg ?? 0) + (sheet.mountMassKg ?? 0));
+}
+
+/** Moving mass of one feature with what rides on it; null when something rides whose mass is blank. */
+export function featureMassKg(study: Study, sheet: DriveSheet): number | null {
+  if (sheet.ridesOnFeature && sheet.massKg === null) return null;
+  return study.feature.massKg + ridingMassKg(sheet);
+}
+
+/** The feature as a load on its drive, with whatever part of the drive rides on it. (M1, M2) */
+export function loadOf(study: Study, sheet: DriveSheet): LoadParameters {
+  const { feature, carrier, air } = study;
+  const ridingKg = ridingMassKg(sheet);
+  const common = {
+    frictionEffort: feature.frictionEffort,
+    bounceFraction: bounceFractions[carrier.activity],
+    spring: feature.spring,
+  };
+  if (feature.kind === 'slide') {
+    const massKg = feature.massKg + ridingKg;
+    return {
+      ...common,
+      isHinge: false,
+      gravityEffort: massKg * standardGravityMPerS2 * Math.sin(feature.inclineRad),
+      leanRad: 0,
+      inertia: massKg,
+      dragCoefficient: slideDragCoefficient(feature.panelAreaM2),
+      gustEffort: slideGustEffort(feature.panelAreaM2, air.gustMPerS),
+      lengthM: 1,
+    };
+  }
+  const rideM = sheet.rideDistanceM ?? feature.balanceDistanceM;
+  const bareMomentKgM =
+    feature.tipScaleKg === null
+      ? feature.massKg * feature.balanceDistanceM
+      : feature.tipScaleKg * feature.tipDistanceM;
+  const bareInertia =
+    feature.inertiaKgM2 ??
+    bodyInertia(feature.shape, feature.massKg, bareMomentKgM / feature.massKg, feature.tipDistanceM);
+  return {
+    ...common,
+    isHinge: true,
+    gravityEffort: (bareMomentKgM + ridingKg * rideM) * standardGravityMPerS2 * Math.cos(feature.axisTiltRad),
+    leanRad: carrier.leanRad,
+    inertia: bareInertia + ridingKg * rideM * rideM,
+    dragCoefficient: panelDragCoefficient(feature.panelAreaM2, feature.tipDistanceM),
+    gustEffort: hingeGustEffort(feature.panelAreaM2, feature.tipDistanceM, air.gustMPerS),
+    lengthM: feature.tipDistanceM,
+  };
+}
+
+/** Efficiency of a coupling when the sheet gives none (from experience). */
+const usualCouplingEfficiency = { direct: 1, geared: 0.9, spool: 0.95, strut: 1 } as const;
+
+/** Pivots of a strut, given or proposed. */
+export interface StrutPivots {
+  frameArmM: number;
+  featureArmM: number;
+  levelAngleRad: number;
+  side: 'push' | 'pull';
+}
+
+/** Pivots as the sheet gives them; null when any is blank, or the coupling is no strut. */
+export function givenPivots(sheet: DriveSheet): StrutPivots | null {
+  if (sheet.coupling !== 'strut') return null;
+  const { strutFrameArmM, strutFeatureArmM, strutLevelAngleRad } = sheet;
+  if (strutFrameArmM === null || strutFeatureArmM === null || strutLevelAngleRad === null) return null;
+  return {
+    frameArmM: strutFrameArmM,
+    featureArmM: strutFeatureArmM,
+    levelAngleRad: strutLevelAngleRad,
+    side: sheet.strutSide,
+  };
+}
+
+/** How the drive is joined to the feature. (M3, M4) */
+export function couplingOf(sheet: DriveSheet, pivots: StrutPivots | null): CouplingParameters {
+  const ratioByKind = {
+    direct: 1,
+    geared: sheet.couplingRatio ?? 1,
+    spool: 1 / (sheet.spoolRadiusM ?? 1),
+    strut: 1,
+  };
+  return {
+    kind: sheet.coupling,
+    fixedRatio: ratioByKind[sheet.coupling],
+    efficiency: sheet.couplingEfficiency ?? usualCouplingEfficiency[sheet.coupling],
+    driveCount: sheet.drivesPerFeatureCount,
+    frameArmM: pivots?.frameArmM ?? 0,
+    featureArmM: pivots?.featureArmM ?? 0,
+    levelAngleRad: pivots?.levelAngleRad ?? 0,
+    sideSign: pivots?.side === 'pull' ? -1 : 1,
+  };
+}

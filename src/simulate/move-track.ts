@@ -1,0 +1,144 @@
+import { driveEffortMoving, speedRatio, speedRatioSlope } from '../physics/linkage.js';
+import { staticEffort } from '../physics/load.js';
+import { lawAcceleration, lawPosition, lawVelocity } from '../physics/motion-law.js';
+import type { Cue } from '../study/show.js';
+import { type CandidateModel, usableVoltageFraction } from './candidate-model.js';
+import { type BusDraw, busDraw, drivesCurrentA, motorVoltageV, movingCurrentA } from './motor-point.js';
+
+/** Slowest that a move may be stretched before it counts as impossible. */
+const largestStretch = 1000;
+
+/** A position-controlled move at one sample, for one stretch. Reused between calls. */
+export interface MovePoint {
+  /** Along the motion: positive = the drive pushes. */
+  effort: number;
+  speed: number;
+  currentA: number;
+  voltageV: number;
+}
+
+/**
+ * One move cue sampled at equal times: what does not depend on how far it is stretched.
+ * Even samples are the ends of intervals, odd ones their middles, so `2·intervals + 1` in all.
+ */
+export class MoveTrack {
+  readonly positions: Float64Array;
+  private readonly staticEfforts: Float64Array;
+  private readonly ratios: Float64Array;
+  private readonly slopes: Float64Array;
+  private readonly velocities: Float64Array;
+  private readonly accelerations: Float64Array;
+  readonly count: number;
+  /** +1 for a move towards higher positions. */
+  private readonly direction: number;
+  private readonly draw: BusDraw = { powerW: 0, currentA: 0 };
+  readonly point: MovePoint = { effort: 0, speed: 0, currentA: 0, voltageV: 0 };
+
+  constructor(
+    private readonly model: CandidateModel,
+    cue: Cue,
+    intervals: number,
+  ) {
+    this.count = 2 * intervals + 1;
+    const travel = cue.toPosition - cue.fromPosition;
+    this.direction = Math.sign(travel) || 1;
+    const numbers = () => new Float64Array(this.count);
+    this.positions = numbers();
+    this.staticEfforts = numbers();
+    this.ratios = numbers();
+    this.slopes = numbers();
+    this.velocities = numbers();
+    this.accelerations = numbers();
+    for (let i = 0; i < this.count; i++) {
+      const fraction = i / (this.count - 1);
+      const position = cue.fromPosition + travel * lawPosition(cue.law, fraction);
+      this.positions[i] = position;
+      this.staticEfforts[i] = staticEffort(model.load, position);
+      this.ratios[i] = speedRatio(model.coupling, position);
+      this.slopes[i] = speedRatioSlope(model.coupling, position);
+      this.velocities[i] = (travel * lawVelocity(cue.law, fraction)) / cue.durationS;
+      this.accelerations[i] = (travel * lawAcceleration(cue.law, fraction)) / (cue.durationS * cue.durationS);
+    }
+  }
+
+  /** Effort, speed, current and voltage of one drive at sample `i` when the cue takes `stretch` times as long. */
+  evaluate(i: number, stretch: number): MovePoint {
+    const { model, point, direction } = this;
+    const { load } = model;
+    const velocity = this.velocities[i]! / stretch;
+    const acceleration = this.accelerations[i]! / (stretch * stretch);
+    const ratio = this.ratios[i]!;
+    const loadEffort =
+      this.staticEfforts[i]! +
+      load.inertia * acceleration +
+      load.dragCoefficient * velocity * Math.abs(velocity) +
+      load.frictionEffort * direction;
+    // The ends of a move have no speed yet; there the direction of the cue decides who pushes.
+    const driveEffort = driveEffortMoving(loadEffort, direction, ratio, model.coupling);
+    const along = Math.sign(ratio) * direction;
+    point.effort = driveEffort * along;
+    point.speed = Math.abs(ratio * velocity);
+    const driveAcceleration = ratio * acceleration + this.slopes[i]! * velocity * velocity;
+    point.currentA = movingCurrentA(model, point.effort, driveAcceleration * along);
+    point.voltageV = motorVoltageV(model, point.currentA, point.speed);
+    return point;
+  }
+
+  /** Whether every sample stays within the weakest bus and the regulator's current. */
+  private possibleAt(stretch: number): boolean {
+    const { model, draw } = this;
+    const limitV = usableVoltageFraction * model.bus.weakV;
+    for (let i = 0; i < this.count; i++) {
+      const point = this.evaluate(i, stretch);
+      if (!(Math.abs(point.voltageV) <= limitV)) return false;
+      if (model.bus.regulatorLimitA < Number.POSITIVE_INFINITY) {
+        busDraw(model, point.currentA, point.voltageV, draw);
+        const needA = drivesCurrentA(model, draw, model.drive.idleCurrentA, model.bus.nominalV);
+        if (needA > model.bus.regulatorLimitA) return false;
+      }
+    }
+    return true;
+  }
+
+  /**
+   * Smallest factor ≥ 1 by which the cue has to take longer. (M16)
+   *
+   * A slower lowering can need more braking voltage, so the range is searched upwards in small steps.
+   * @param growth ratio between the steps of the search
+   * @param halvings of the last step
+   * @returns null when no factor up to 1000 helps
+   */
+  stretch(growth = 1.05, halvings = 40): number | null {
+    if (this.possibleAt(1)) return 1;
+    let below = 1;
+    while (below < largestStretch) {
+      const above = Math.min(below * growth, largestStretch);
+      if (this.possibleAt(above)) {
+        let impossible = below;
+        let possible = above;
+        for (let halving = 0; halving < halvings; halving++) {
+          const middle = (impossible + possible) / 2;
+          if (this.possibleAt(middle)) possible = middle;
+          else impossible = middle;
+        }
+        return possible;
+      }
+      below = above;
+    }
+    return null;
+  }
+
+  /** Position at which even the slowest move asks for most. */
+  worstPosition(): number {
+    let worst = 0;
+    let worstV = -1;
+    for (let i = 0; i < this.count; i++) {
+      const voltageV = Math.abs(this.evaluate(i, largestStretch).voltageV);
+      if (!(voltageV <= worstV)) {
+        worstV = voltageV;
+        worst = i;
+      }
+    }
+    return this.positions[worst]!;
+  }
+}

@@ -1,0 +1,194 @@
+import type { Cue } from '../study/show.js';
+import type { Load } from '../study/supply.js';
+import { type CandidateModel, usableVoltageFraction } from './candidate-model.js';
+import { holdDraw, holdEffortAt, holdMotorCurrentA } from './hold.js';
+import { emptySamples, type LoopSamples, sampleKinds } from './loop-samples.js';
+import { type BusDraw, busDraw, drivesCurrentA, motorVoltageV } from './motor-point.js';
+import { MoveTrack } from './move-track.js';
+import { playSwitchedMove } from './switched-move.js';
+
+/** How finely moves are sampled and how hard the stretch is searched. */
+export interface Fineness {
+  /** Intervals of a move; it is checked at both ends and the middle of each. */
+  intervals: number;
+  stretchGrowth: number;
+  stretchHalvings: number;
+}
+
+/** For nominal results: 241 checked samples, 120 played ones; thirds fall on interval ends. */
+export const fine: Fineness = { intervals: 120, stretchGrowth: 1.05, stretchHalvings: 40 };
+
+/** A cue list played by one candidate. */
+export interface PlayedCues {
+  samples: LoopSamples;
+  /** Played over written time per move cue; null where it cannot move. */
+  stretches: (number | null)[];
+  /** Position at which a move is impossible; null when all can be made. */
+  stuckAt: number | null;
+  /** Holds the weakest bus cannot carry with all friction against the drive. */
+  failedHolds: { cue: Cue; voltageV: number; limitV: number }[];
+  /** Holds the regulator cannot feed: current needed by all drives. */
+  starvedHolds: { cue: Cue; currentA: number }[];
+}
+
+/** Load of everything beside the drives during a cue: I = powerW/V + currentA. (M17) */
+export function loadsDraw(
+  loads: readonly Load[],
+  lightsFraction: number,
+  moving: boolean,
+  packNominalV: number,
+  into: BusDraw,
+): void {
+  into.powerW = 0;
+  into.currentA = 0;
+  for (const load of loads) {
+    const levels = { always: 1, lights: lightsFraction, moving: moving ? 1 : 0 };
+    const powerW = load.powerW * levels[load.drawnWhen];
+    if (load.converterEfficiency === null) into.currentA += powerW / (load.voltageV ?? packNominalV);
+    else into.powerW += powerW / load.converterEfficiency;
+    into.powerW += load.idlePowerW;
+  }
+}
+
+/** Plays cues into samples. Keeps its buffers, so that one player serves many plays of the same cue list. */
+export class CuePlayer {
+  private readonly draw: BusDraw = { powerW: 0, currentA: 0 };
+  private readonly beside: BusDraw = { powerW: 0, currentA: 0 };
+  private readonly played: PlayedCues;
+
+  constructor(
+    private readonly model: CandidateModel,
+    private readonly cues: readonly Cue[],
+    private readonly loads: readonly Load[],
+    private readonly fineness: Fineness,
+  ) {
+    // A switched move may be followed by a wait at its end, hence one more sample than intervals.
+    const samples = emptySamples(cues.length * (fineness.intervals + 1));
+    this.played = { samples, stretches: [], stuckAt: null, failedHolds: [], starvedHolds: [] };
+  }
+
+  play(): PlayedCues {
+    this.cues.forEach((cue, index) => {
+      const moving = cue.action === 'move';
+      loadsDraw(this.loads, cue.lightsFraction, moving, this.model.bus.packNominalV, this.beside);
+      if (moving && this.model.switched) this.playSwitched(cue, index);
+      else if (moving) this.playPositioned(cue, index);
+      else if (cue.action === 'hold') this.playHold(cue, index, cue.durationS, true);
+      else this.playRest(cue, index);
+    });
+    return this.played;
+  }
+
+  private playPositioned(cue: Cue, cueIndex: number): void {
+    const { model, played, fineness } = this;
+    const track = new MoveTrack(model, cue, fineness.intervals);
+    const stretch = track.stretch(fineness.stretchGrowth, fineness.stretchHalvings);
+    played.stretches.push(stretch);
+    if (stretch === null) {
+      played.stuckAt ??= track.worstPosition();
+      return;
+    }
+    const durationS = (cue.durationS * stretch) / fineness.intervals;
+    for (let interval = 0; interval < fineness.intervals; interval++) {
+      const middle = 2 * interval + 1;
+      const point = track.evaluate(middle, stretch);
+      busDraw(model, point.currentA, point.voltageV, this.draw);
+      this.add(cueIndex, sampleKinds.move, durationS, track.positions[middle]!, point);
+    }
+  }
+
+  private playSwitched(cue: Cue, cueIndex: number): void {
+    const { model, played, fineness } = this;
+    const move = playSwitchedMove(model, cue, fineness.intervals);
+    if (move.stuckAt !== null) {
+      played.stretches.push(null);
+      played.stuckAt ??= move.stuckAt;
+      return;
+    }
+    played.stretches.push(move.playedS > 0 ? move.playedS / cue.durationS : 1);
+    move.points.forEach((point, i) => {
+      busDraw(model, point.currentA, motorVoltageV(model, point.currentA, point.speed), this.draw);
+      this.add(cueIndex, sampleKinds.move, move.durationsS[i]!, move.positions[i]!, point);
+    });
+    const waitS = cue.durationS - move.playedS;
+    if (waitS > 0) {
+      const ended: Cue = { ...cue, fromPosition: cue.toPosition };
+      loadsDraw(this.loads, cue.lightsFraction, false, model.bus.packNominalV, this.beside);
+      this.playHold(ended, cueIndex, waitS, false);
+    }
+  }
+
+  private playHold(cue: Cue, cueIndex: number, durationS: number, judged: boolean): void {
+    const { model, played, draw } = this;
+    const position = cue.fromPosition;
+    const effort = holdEffortAt(model, position);
+    if (model.unpoweredHold) {
+      draw.powerW = 0;
+      draw.currentA = 0;
+      this.add(
+        cueIndex,
+        sampleKinds.hold,
+        durationS,
+        position,
+        { effort: Math.abs(effort), speed: 0, currentA: 0 },
+        0,
+      );
+      return;
+    }
+    const currentA = holdDraw(model, effort, draw);
+    if (judged) {
+      const voltageV = holdMotorCurrentA(model.drive, effort, 1) * model.drive.resistanceOhm;
+      const limitV = usableVoltageFraction * model.bus.weakV;
+      if (!(voltageV <= limitV)) played.failedHolds.push({ cue, voltageV, limitV });
+      const needA = drivesCurrentA(model, draw, model.drive.idleCurrentA, model.bus.nominalV);
+      if (needA > model.bus.regulatorLimitA) played.starvedHolds.push({ cue, currentA: needA });
+    }
+    this.add(cueIndex, sampleKinds.hold, durationS, position, {
+      effort: Math.abs(effort),
+      speed: 0,
+      currentA,
+    });
+  }
+
+  private playRest(cue: Cue, cueIndex: number): void {
+    this.draw.powerW = 0;
+    this.draw.currentA = 0;
+    const idleA = this.model.poweredAtRest ? this.model.drive.idleCurrentA : 0;
+    const still = { effort: 0, speed: 0, currentA: 0 };
+    this.add(cueIndex, sampleKinds.rest, cue.durationS, cue.fromPosition, still, idleA);
+  }
+
+  /** Append a sample: drives, idle electronics and everything beside them, referred to the pack. (M17) */
+  private add(
+    cueIndex: number,
+    kind: number,
+    durationS: number,
+    position: number,
+    point: { effort: number; speed: number; currentA: number },
+    idleA = this.model.drive.idleCurrentA,
+  ): void {
+    const { samples } = this.played;
+    const { model, draw, beside } = this;
+    const k = samples.count++;
+    samples.totalS += durationS;
+    samples.cueIndexes[k] = cueIndex;
+    samples.kinds[k] = kind;
+    samples.durationsS[k] = durationS;
+    samples.positions[k] = position;
+    samples.efforts[k] = point.effort;
+    samples.speeds[k] = point.speed;
+    samples.motorCurrentsA[k] = point.currentA;
+    samples.drivePowersW[k] = draw.powerW;
+    samples.driveCurrentsA[k] = draw.currentA;
+    samples.idleCurrentsA[k] = idleA;
+    const { bus, driveCount } = model;
+    if (bus.regulated) {
+      const busA = Math.max(0, drivesCurrentA(model, draw, idleA, bus.nominalV));
+      samples.packPowersW[k] = beside.powerW + (bus.nominalV * busA) / bus.regulatorEfficiency;
+      samples.packCurrentsA[k] = beside.currentA;
+    } else {
+      samples.packPowersW[k] = beside.powerW + driveCount * draw.powerW;
+      samples.packCurrentsA[k] = beside.currentA + driveCount * (draw.currentA + idleA);
+    }
+  }
+}

@@ -1,0 +1,110 @@
+import { busVoltageV, openCircuitVoltageV, resistanceMultiplier } from '../physics/cell.js';
+import type { EndReason } from './outcome.js';
+import type { PackModel } from './pack-model.js';
+
+/** Charge and relaxation voltage of one cell while a pack runs down. Changed in place. */
+export interface CellState {
+  socFraction: number;
+  /** Voltage over the slow resistance of the cell (V_1). */
+  relaxationV: number;
+}
+
+/** A freshly charged, rested cell. */
+export const freshCell = (): CellState => ({ socFraction: 1, relaxationV: 0 });
+
+/**
+ * Bus voltage, after the leads, under a load that takes I = A/V + B. (M17)
+ * @returns NaN when the pack cannot supply the load at all
+ */
+export function busAtV(
+  pack: PackModel,
+  socFraction: number,
+  relaxationV: number,
+  powerPartW: number,
+  currentPartA: number,
+): number {
+  const emfV = pack.seriesCount * (openCircuitVoltageV(pack.openCircuitVoltagesV, socFraction) - relaxationV);
+  const ohm = pack.packOhm * resistanceMultiplier(socFraction) + pack.leadOhm;
+  return busVoltageV(emfV, ohm, powerPartW, currentPartA);
+}
+
+/** Bus voltage of a state under a load; NaN when the pack cannot supply it. */
+export const busUnderLoadV = (
+  pack: PackModel,
+  state: CellState,
+  powerPartW: number,
+  currentPartA: number,
+): number => busAtV(pack, state.socFraction, state.relaxationV, powerPartW, currentPartA);
+
+/** The distances of a state from each end of the run, in volts of the bus (the reserve scaled to that order). */
+function distancesV(
+  pack: PackModel,
+  socFraction: number,
+  busV: number,
+  powerPartW: number,
+  currentPartA: number,
+): Record<Exclude<EndReason, 'collapse'>, number> {
+  const currentA = powerPartW / busV + currentPartA;
+  return {
+    'cut-off': busV - pack.cutOffBusV,
+    'cell-floor': busV + currentA * pack.leadOhm - pack.floorBusV,
+    reserve: (socFraction - pack.reserveFraction) * pack.seriesCount,
+    controller: busV - pack.controllerBusV,
+    regulator: busV - pack.regulatorBusV,
+  };
+}
+
+/** How far a state is from the nearest end of the run under a load. Zero or less ends it. */
+export function marginV(pack: PackModel, state: CellState, powerPartW: number, currentPartA: number): number {
+  const busV = busUnderLoadV(pack, state, powerPartW, currentPartA);
+  if (Number.isNaN(busV)) return Number.NEGATIVE_INFINITY;
+  const currentA = powerPartW / busV + currentPartA;
+  return Math.min(
+    busV - pack.lowestBusV,
+    busV + currentA * pack.leadOhm - pack.floorBusV,
+    (state.socFraction - pack.reserveFraction) * pack.seriesCount,
+  );
+}
+
+/** Which end a state with no margin left has reached. */
+export function endReasonOf(
+  pack: PackModel,
+  state: CellState,
+  powerPartW: number,
+  currentPartA: number,
+): EndReason {
+  const busV = busUnderLoadV(pack, state, powerPartW, currentPartA);
+  if (Number.isNaN(busV)) return 'collapse';
+  const distances = Object.entries(distancesV(pack, state.socFraction, busV, powerPartW, currentPartA));
+  let nearest = distances[0]!;
+  for (const distance of distances) if (distance[1] < nearest[1]) nearest = distance;
+  return nearest[0] as EndReason;
+}
+
+/**
+ * Advance a cell by one step at constant A and B: midpoint charge, exact exponential for the relaxation. (M18)
+ * @param decayHalf exp(−step/2τ), @param decay exp(−step/τ), precomputed by the caller
+ */
+export function advance(
+  pack: PackModel,
+  state: CellState,
+  powerPartW: number,
+  currentPartA: number,
+  stepS: number,
+  decayHalf: number,
+  decay: number,
+): void {
+  const { parallelCount, cellChargeC, relaxingOhm } = pack;
+  const startSoc = state.socFraction;
+  const startV = state.relaxationV;
+  const startBusV = busUnderLoadV(pack, state, powerPartW, currentPartA);
+  const startCellA = (powerPartW / startBusV + currentPartA) / parallelCount;
+  state.socFraction = startSoc - (startCellA * stepS) / (2 * cellChargeC);
+  state.relaxationV =
+    startV * decayHalf + startCellA * relaxingOhm * resistanceMultiplier(state.socFraction) * (1 - decayHalf);
+  const middleBusV = busUnderLoadV(pack, state, powerPartW, currentPartA);
+  const cellA = (powerPartW / middleBusV + currentPartA) / parallelCount;
+  const multiplier = resistanceMultiplier(state.socFraction);
+  state.socFraction = startSoc - (cellA * stepS) / cellChargeC;
+  state.relaxationV = startV * decay + cellA * relaxingOhm * multiplier * (1 - decay);
+}

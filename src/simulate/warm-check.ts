@@ -1,0 +1,48 @@
+import type { Finding } from '../drives/finding.js';
+import { copperResistanceRatio } from '../physics/dc-motor.js';
+import { formatValue } from '../quantity/format.js';
+import type { Study } from '../study/study.js';
+import type { CandidateModel } from './candidate-model.js';
+import { CuePlayer, fine } from './play-loop.js';
+
+/** A move that takes this much longer when warm is worth telling. */
+const slowerRatio = 1.02;
+
+/** The candidate with its copper at a temperature: resistance up, everything else the same. */
+export function warmModel(model: CandidateModel, windingK: number): CandidateModel {
+  const resistanceOhm = model.drive.resistanceOhm * copperResistanceRatio(windingK);
+  return { ...model, drive: { ...model.drive, resistanceOhm } };
+}
+
+/** Repeat moves and holds with the winding as warm as the show makes it. (M13) */
+export function warmFindings(study: Study, model: CandidateModel, windingK: number | null): Finding[] {
+  if (windingK === null) return [];
+  const warm = warmModel(model, windingK);
+  const cold = new CuePlayer(model, study.show.loop, [], fine).play();
+  const hot = new CuePlayer(warm, study.show.loop, [], fine).play();
+  const at = `With its winding at ${formatValue(windingK, '°C', 2)}`;
+  const findings: Finding[] = [];
+  const ratios = hot.stretches.map(
+    (stretch, i) => (stretch ?? Number.POSITIVE_INFINITY) / (cold.stretches[i] ?? 1),
+  );
+  const slowest = Math.max(1, ...ratios);
+  if (slowest > slowerRatio && cold.stuckAt === null) {
+    const how =
+      hot.stuckAt === null
+        ? `a move takes ${((slowest - 1) * 100).toFixed(0)} % longer than cold`
+        : 'a move can no longer be made';
+    findings.push({ code: 'slower-when-warm', severity: 'note', field: null, message: `${at} ${how}.` });
+  }
+  if (hot.failedHolds.length > 0 && cold.failedHolds.length === 0) {
+    const hold = hot.failedHolds[0]!;
+    findings.push({
+      code: 'cannot-hold-when-warm',
+      severity: 'odd',
+      field: null,
+      message:
+        `${at} the hold of cue ${hold.cue.name} needs ${formatValue(hold.voltageV, 'V')}, ` +
+        `more than the ${formatValue(hold.limitV, 'V')} the weakest bus leaves.`,
+    });
+  }
+  return findings;
+}

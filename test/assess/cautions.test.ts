@@ -1,0 +1,155 @@
+import { describe, expect, it } from 'vitest';
+import { assess } from '../../src/assess/assess.js';
+import type { Caution } from '../../src/assess/assessment.js';
+import { approvalLine } from '../../src/assess/cautions/standing.js';
+import type { CandidateRun, NominalOutcome, PowerCutOutcome } from '../../src/simulate/outcome.js';
+import type { Study } from '../../src/study/study.js';
+import { candidate, pack, run, study } from './hand-made.js';
+
+type Changes = {
+  nominal?: Partial<NominalOutcome>;
+  run?: Partial<CandidateRun>;
+  sheet?: Parameters<typeof candidate>[1];
+  study?: Partial<Study>;
+};
+
+function cautions(changes: Changes = {}): Caution[] {
+  const one = candidate('a', changes.sheet);
+  const context = { version: '0', inputHash: '', inputs: [] };
+  return assess(study([one], [], changes.study), [run('a', changes.nominal, changes.run)], context).cautions;
+}
+
+const raised = (code: string, changes: Changes) => cautions(changes).find((caution) => caution.code === code);
+
+const falling: PowerCutOutcome = {
+  stays: false,
+  staysWhenShaken: false,
+  fallS: 0.6,
+  tipSpeedMPerS: 2.5,
+  largestTipSpeedMPerS: 2.6,
+  impactEnergyJ: 1.2,
+  tipForceN: 240,
+};
+const landing = { ...falling, shorted: { ...falling, fallS: 3, impactEnergyJ: 0.1 } };
+
+describe('cautions from the numbers', () => {
+  it.each([
+    ['no hold effort below a quarter of stall', 0.24, undefined],
+    ['a caution above a quarter', 0.26, 'caution'],
+    ['severe above two fifths', 0.41, 'severe'],
+  ])('raise %s', (_, holdEffortRatio, severity) => {
+    expect(raised('hold-effort', { nominal: { holdEffortRatio } })?.severity).toBe(severity);
+  });
+
+  it('take the stall figure of a listing for less than it says', () => {
+    const nominal = { holdEffortRatio: 0.24 };
+    expect(raised('hold-effort', { nominal, sheet: { figuresFrom: 'listing' } })?.severity).toBe('caution');
+  });
+
+  it('say nothing of hold effort where the hold needs no power', () => {
+    expect(
+      raised('hold-effort', { nominal: { holdEffortRatio: 0.5, holdCurrentUsed: 'unpowered' } }),
+    ).toBeUndefined();
+  });
+
+  it.each([
+    [64, undefined],
+    [66, 'caution'],
+    [141, 'severe'],
+  ])('judge a crush force of %d N', (crushForceN, severity) => {
+    expect(raised('crush', { nominal: { crushForceN } })?.severity).toBe(severity);
+  });
+
+  it('tell how a feature falls, with time, speed and energy, and what shorted leads would do', () => {
+    const caution = raised('falls', { nominal: { powerCut: landing } });
+    expect(caution).toMatchObject({ severity: 'severe', figure: '2.5 m/s, 1.2 J' });
+    expect(caution?.text).toMatch(/in 0\.6 s, at 2\.5 m\/s, with 1\.2 J/);
+    expect(caution?.text).toMatch(/shorted it would take 3 s/);
+  });
+
+  it('tell that a drive which stays may creep when worn', () => {
+    const powerCut = { ...run('a').nominal.powerCut, staysWhenShaken: false };
+    expect(raised('creeps-when-shaken', { nominal: { powerCut } })?.severity).toBe('caution');
+  });
+
+  it('never call locking a brake', () => {
+    expect(raised('locking-not-a-brake', {})?.severity).toBe('note');
+  });
+
+  it.each([
+    ['a worn case at 43 °C or more', 317, true, 'caution'],
+    ['no worn case below', 315, true, undefined],
+    ['no case at 45 °C that nobody wears', 318.15, false, undefined],
+    ['a metal case of 66 °C, severe, worn or not', 339.15, false, 'severe'],
+  ])('judge %s', (_, caseTemperatureK, worn, severity) => {
+    const carrier = { worn, activity: 'walk', leanRad: 0, bodyMassKg: null } as const;
+    expect(raised('hot-case', { nominal: { caseTemperatureK }, study: { carrier } })?.severity).toBe(
+      severity,
+    );
+  });
+
+  it('compare the time to the winding limit with the longest hold of the show', () => {
+    const cue = (durationS: number) => ({
+      name: 'hold',
+      action: 'hold' as const,
+      fromPosition: 0.5,
+      toPosition: 0.5,
+      durationS,
+      law: 'poly-345' as const,
+      lightsFraction: 0,
+      note: '',
+      line: 1,
+    });
+    const show = { leadIn: [], loop: [cue(40), cue(30)] };
+    const held = (timeToLimitHoldingS: number) =>
+      raised('hold-time', { nominal: { timeToLimitHoldingS }, study: { show } });
+    expect(held(60)?.severity).toBe('severe');
+    expect(held(80)?.severity).toBe('caution');
+  });
+
+  it('call thermal runaway by its name', () => {
+    const nominal = { thermalRunaway: true, timeToLimitHoldingS: 300, windingTemperatureK: null };
+    expect(raised('thermal-runaway', { nominal })?.severity).toBe('severe');
+  });
+
+  it('tell when a drive runs longer than its rating allows', () => {
+    const caution = raised('on-share', {
+      nominal: { onShareFraction: 0.3 },
+      sheet: { onShareFraction: 0.2, onPeriodS: 1200 },
+    });
+    expect(caution?.text).toMatch(/30 % of the time in its worst 20 min; 20 % are allowed/);
+  });
+
+  it.each([
+    ['100 Wh and below may fly', 9, 'note', /under the 100 Wh/],
+    ['up to 160 Wh with approval', 14, 'caution', /an airline must approve/],
+    ['beyond that not at all', 16, 'caution', /not allowed/],
+  ])('count watt-hours: %s', (_, capacityAh, severity, text) => {
+    const caution = raised('watt-hours', { study: { pack: { ...pack, capacityC: capacityAh * 3600 } } });
+    expect(caution).toMatchObject({ severity });
+    expect(caution?.text).toMatch(text);
+  });
+
+  it('never leave a missing protection board or fuse unmentioned', () => {
+    const wiring = { ...study([], []).wiring, fuseRatingA: null, protectionTripA: null };
+    expect(raised('no-protection', { study: { wiring } })?.severity).toBe('severe');
+    expect(raised('no-fuse', { study: { wiring } })?.severity).toBe('caution');
+  });
+
+  it('compare the start-up surge with what the board bears', () => {
+    const demand = { peakCurrentA: 2, tenSecondCurrentA: 1, meanCurrentA: 0.5, startUpCurrentA: 12 };
+    const wiring = { ...study([], []).wiring, protectionDelayS: 0.02 };
+    // 12 A over a trip of 10 A for 3 × 15 ms: longer than 20 ms, shorter than 100 ms.
+    expect(raised('start-up-trips', { run: { demand }, study: { wiring } })?.severity).toBe('severe');
+    expect(raised('start-up-trips', { run: { demand } })).toBeUndefined();
+  });
+
+  it('come most severe first, the standing ones last, ending with whose word comes first', () => {
+    const all = cautions({ nominal: { powerCut: landing, crushForceN: 70 } });
+    const raisedOnes = all.filter((caution) => caution.figure !== '');
+    const order = raisedOnes.map(({ severity }) => ['severe', 'caution', 'note'].indexOf(severity));
+    expect(order).toEqual([...order].sort((a, b) => a - b));
+    expect(all.at(-1)?.text).toBe(approvalLine);
+    expect(all.every(({ text, action }) => text !== '' && action !== '')).toBe(true);
+  });
+});

@@ -1,0 +1,128 @@
+import { describe, expect, it } from 'vitest';
+import type { CalculationLine } from '../../src/assess/assessment.js';
+import { working } from '../../src/assess/working.js';
+import type { DriveKind, DriveSheet } from '../../src/drives/sheet.js';
+import { openCircuitVoltagesV } from '../../src/physics/cell-tables.js';
+import { simulateCandidate } from '../../src/simulate/candidate.js';
+import type { Cue } from '../../src/study/show.js';
+import { candidate, pack, study } from './hand-made.js';
+import { calculated } from './pocket-calculator.js';
+
+const cue = (name: string, action: Cue['action'], from: number, to: number, durationS: number): Cue => ({
+  name,
+  action,
+  fromPosition: from,
+  toPosition: to,
+  durationS,
+  law: 'poly-345',
+  lightsFraction: 0,
+  note: '',
+  line: 1,
+});
+
+const show = {
+  leadIn: [],
+  loop: [
+    cue('up', 'move', 0.2, 0.8, 4),
+    cue('high', 'hold', 0.8, 0.8, 20),
+    cue('down', 'move', 0.8, 0.2, 4),
+    cue('low', 'hold', 0.2, 0.2, 20),
+  ],
+};
+
+const cells = {
+  ...pack,
+  chemistry: { ...pack.chemistry, openCircuitVoltagesV: openCircuitVoltagesV['li-ion'] },
+};
+
+const kinds: [name: string, kind: DriveKind, sheet: Partial<DriveSheet>][] = [
+  ['a servo', 'position-servo', { stallEffort: 12, stallCurrentA: 5 }],
+  [
+    'a servo with a measured hold current',
+    'position-servo',
+    { holdCurrentA: 0.5, holdEffort: 2, stallEffort: 12, stallCurrentA: 5 },
+  ],
+  [
+    'a worm drive with gaps in its sheet',
+    'worm-gearmotor',
+    { stallCurrentA: null, noLoadCurrentA: null, stallEffort: 10 },
+  ],
+  [
+    'a switched worm drive by its rated point',
+    'worm-gearmotor',
+    {
+      control: 'switched',
+      stallEffort: null,
+      stallCurrentA: null,
+      ratedEffort: 3,
+      ratedSpeed: 1.2,
+      ratedCurrentA: 1.4,
+    },
+  ],
+  [
+    'a worm drive whose power is off while it holds',
+    'worm-gearmotor',
+    { poweredAtHold: false, backdrivesAtEffort: 50 },
+  ],
+  [
+    'a screw on a strut',
+    'screw-actuator',
+    {
+      noLoadSpeed: 0.03,
+      stallEffort: 400,
+      coupling: 'strut',
+      strutFrameArmM: 0.18,
+      strutFeatureArmM: 0.06,
+      strutLevelAngleRad: 1.4,
+      strokeM: 0.1,
+    },
+  ],
+];
+
+function linesOf(kind: DriveKind, sheet: Partial<DriveSheet>): CalculationLine[] {
+  const one = { ...candidate('a', sheet), kind };
+  const of = study([one], [], { pack: cells, packs: [cells], show });
+  return working(of, one, simulateCandidate(of, one));
+}
+
+describe.each(kinds)('the working of %s', (_, kind, sheet) => {
+  const lines = linesOf(kind, sheet);
+
+  it('goes from the data sheet to the minutes', () => {
+    expect([...new Set(lines.map(({ section }) => section))]).toEqual([
+      'Motor',
+      'Hold “high” at 45.8°',
+      'Hold “low” at 11.5°',
+      'Pack and runtime',
+      'Torque margin',
+      'Mass',
+      'Cost',
+    ]);
+  });
+
+  it('names quantity, equation, numbers, result and source on every line', () => {
+    expect(lines.flatMap((line) => Object.values(line)).filter((text) => text === '')).toEqual([]);
+    expect(lines.filter(({ result }) => /NaN|undefined|Infinity|–/.test(result))).toEqual([]);
+  });
+
+  it('adds up on a pocket calculator', () => {
+    let compared = 0;
+    for (const line of lines) {
+      const by = calculated(line.numbers);
+      const result = calculated(line.result.replace(/ \(.*/, ''));
+      if (by === null || result === null) continue;
+      compared++;
+      const close = Math.abs(by - result) <= 0.02 * Math.abs(result) + 0.006;
+      expect(close, `${line.quantity}: ${line.numbers} gives ${by}, not ${line.result}`).toBe(true);
+    }
+    expect(compared).toBeGreaterThan(10);
+  });
+});
+
+it('a pocket calculator reads the sums of the working', () => {
+  expect(calculated('(12 V − 200 mA · 3 Ω) / 2 rad/s')).toBeCloseTo(5.7, 12);
+  expect(calculated('1 kg·m · 9.80665 m/s² · cos(60° + 0°)')).toBeCloseTo(4.903325, 9);
+  expect(calculated('180 mm · 60 mm · sin 90 deg / 190 mm')).toBeCloseTo((0.18 * 0.06) / 0.19, 12);
+  expect(calculated('(2 − 0.65^(−1/4))^4')).toBeCloseTo((2 - 0.65 ** -0.25) ** 4, 12);
+  expect(calculated('geometry as listed')).toBeNull();
+});

@@ -1,0 +1,52 @@
+import { posix } from 'node:path';
+import ts from 'typescript';
+import { textOf } from './project.js';
+
+/** One import of one source, static or dynamic. */
+export interface Import {
+  from: string;
+  /** As written. */
+  specifier: string;
+  /** Path from the root for a file of the project; null for a package or a part of Node. */
+  file: string | null;
+  /** Erased by the compiler. */
+  typeOnly: boolean;
+  dynamic: boolean;
+}
+
+/** Every import and re-export of a source. */
+export function importsOf(path: string): Import[] {
+  const source = ts.createSourceFile(path, textOf(path), ts.ScriptTarget.Latest, true);
+  const found: Import[] = [];
+  const add = (specifier: ts.Expression | undefined, typeOnly: boolean, dynamic = false) => {
+    if (specifier === undefined || !ts.isStringLiteralLike(specifier)) return;
+    const written = specifier.text;
+    const file = written.startsWith('.')
+      ? posix.join(posix.dirname(path), written).replace(/\.js$/, '.ts')
+      : null;
+    found.push({ from: path, specifier: written, file, typeOnly, dynamic });
+  };
+  const visit = (node: ts.Node): void => {
+    if (ts.isImportDeclaration(node)) add(node.moduleSpecifier, isTypeImport(node));
+    if (ts.isExportDeclaration(node)) add(node.moduleSpecifier, node.isTypeOnly);
+    if (ts.isCallExpression(node) && node.expression.kind === ts.SyntaxKind.ImportKeyword) {
+      add(node.arguments[0], false, true);
+    }
+    ts.forEachChild(node, visit);
+  };
+  visit(source);
+  return found;
+}
+
+function isTypeImport({ importClause }: ts.ImportDeclaration): boolean {
+  if (importClause === undefined) return false;
+  if (importClause.phaseModifier === ts.SyntaxKind.TypeKeyword) return true;
+  const { name, namedBindings } = importClause;
+  return (
+    name === undefined &&
+    namedBindings !== undefined &&
+    ts.isNamedImports(namedBindings) &&
+    namedBindings.elements.length > 0 &&
+    namedBindings.elements.every((element) => element.isTypeOnly)
+  );
+}
