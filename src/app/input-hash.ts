@@ -14,9 +14,13 @@ export function inputsAsRead(files: { name: string; bytes: Uint8Array }[]): Inpu
   return inputs.sort((a, b) => (a.name < b.name ? -1 : 1));
 }
 
-/** One hash over all files: of their names and hashes, in order. */
-export function inputHash(inputs: Inputs): string {
-  return sha256(inputs.map(({ name, sha256: hash }) => `${hash}  ${name}\n`).join(''));
+/**
+ * One hash over everything that decides the numbers: names and hashes of the files, the table of assumptions, and
+ * the changes that were tried.
+ */
+export function inputHash(inputs: Inputs, assumptions: string, changes: string[]): string {
+  const files = inputs.map(({ name, sha256: hash }) => `${hash}  ${name}`);
+  return sha256([...files, `${sha256(assumptions)}  assumptions`, ...changes].join('\n'));
 }
 
 function sha256(content: Uint8Array | string): string {

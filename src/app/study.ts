@@ -1,9 +1,9 @@
 import { assess } from '../assess/assess.js';
 import type { Assessment } from '../assess/assessment.js';
 import { measurementAdvice } from '../assess/measurements.js';
+import { assumptionsFile, type InputFile } from '../input/files.js';
 import { howToMeasure } from '../input/how-to-measure.js';
 import { readAssumptions } from '../input/read-assumptions.js';
-import type { InputFile } from '../input/files.js';
 import { readStudy } from '../input/read-study.js';
 import type { Result } from '../problem/issue.js';
 import { renderJson } from '../render/json/render-json.js';
@@ -58,7 +58,8 @@ export function assessStudy(request: StudyRequest): Result<Assessment> {
 
   // 3 Judge: limits, scores, rank, cautions, the answer; then what to measure first.
   const inputs = inputsAsRead(request.files);
-  const assessment = assess(study, runs, { version: request.version, inputHash: inputHash(inputs), inputs });
+  const hash = inputHash(inputs, request.templates[assumptionsFile] ?? '', request.changes);
+  const assessment = assess(study, runs, { version: request.version, inputHash: hash, inputs });
   request.progress('finding what to measure first');
   const tools = { simulate: simulateCandidate, howToMeasure };
   const nextMeasurements = measurementAdvice(study, assessment.candidates, tools);

@@ -1,3 +1,4 @@
+import { driveTypes } from '../drives/registry.js';
 import type { CandidateRun } from '../simulate/outcome.js';
 import type { Study } from '../study/study.js';
 import { answerOf } from './answer.js';
@@ -99,18 +100,14 @@ function givenCount({ provenance }: Study): number {
   return provenance.filter(({ origin, value }) => origin === 'given' && typeof value === 'number').length;
 }
 
-/** How many numbers were assumed: when reading, or when computing a candidate; each counted once. */
-function assumedCount(study: Study, runs: CandidateRun[]): number {
-  const isCandidate = new Set(study.candidates.map(({ id }) => id));
-  const numbers = study.provenance.filter(({ value }) => typeof value === 'number');
-  const shared = study.provenance.filter(({ owner }) => owner === null || !isCandidate.has(owner));
-  const sharedFields = new Set(shared.map(({ field }) => field));
-  const read = numbers.filter(({ origin }) => origin === 'assumed');
-  const keys = read.map(({ owner, field }) => `${owner !== null && isCandidate.has(owner) ? owner : ''}/${field}/${owner}`);
-  const computed = runs.flatMap(({ id, assumed }) =>
-    assumed
-      .filter(({ value }) => typeof value === 'number')
-      .map(({ field }) => (sharedFields.has(field) ? `shared/${field}` : `${id}/${field}/${id}`)),
-  );
-  return new Set([...keys, ...computed]).size;
+/** How many numbers were assumed: when reading, or when computing a candidate; what all share counts once. */
+function assumedCount({ provenance, candidates }: Study, runs: CandidateRun[]): number {
+  const read = provenance.filter(({ origin, value }) => origin === 'assumed' && typeof value === 'number');
+  const computed = runs.flatMap(({ id, assumed }) => {
+    const kind = candidates.find((candidate) => candidate.id === id)?.kind;
+    const ownFields = kind === undefined ? [] : driveTypes[kind].columns.map(({ name }) => name);
+    const numbers = assumed.filter(({ value }) => typeof value === 'number');
+    return numbers.map(({ field }) => (ownFields.includes(field) ? `${id}/${field}` : `/${field}`));
+  });
+  return new Set([...read.map(({ owner, field }) => `${owner ?? ''}/${field}`), ...computed]).size;
 }

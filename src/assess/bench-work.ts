@@ -71,6 +71,19 @@ const work: Record<string, [instrument: string, minutes: number]> = {
   strut_feature_arm: [ruler, 5],
 };
 
+/** Assumptions that a measurement of another field replaces. */
+const replacedBy: Record<string, string> = {
+  resistance_capacity: 'cell_resistance',
+  no_load_current_share: 'no_load_current',
+  hold_friction_share: 'hold_current',
+  static_friction_ratio: 'backdrives_at',
+};
+
+/** The field whose measurement settles a value: its own, or the one that replaces the assumption. */
+export function measuredField(field: string): string {
+  return (Object.hasOwn(replacedBy, field) ? replacedBy[field] : undefined) ?? field;
+}
+
 /** Instrument and minutes for a field; null when it is not something to measure. */
 export function benchWork(field: string): BenchWork | null {
   const found = Object.hasOwn(work, field) ? work[field] : undefined;

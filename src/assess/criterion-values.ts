@@ -1,5 +1,5 @@
 import { driveTypes } from '../drives/registry.js';
-import type { CandidateRun } from '../simulate/outcome.js';
+import { type CandidateRun, decidingPowerCut } from '../simulate/outcome.js';
 import type { CriterionId } from '../study/choosing.js';
 import type { Candidate, Study } from '../study/study.js';
 
@@ -10,7 +10,7 @@ export interface Judged {
   run: CandidateRun;
 }
 
-/** A criterion's figure in SI, or what to fill in before it can be known. */
+/** A criterion's figure in SI, or what to fill in before it can be known; infinite where it has no end. */
 export interface CriterionValue {
   value: number | null;
   missing?: string;
@@ -64,16 +64,16 @@ function share(yes: boolean | null): number | null {
   return yes === null ? null : Number(yes);
 }
 
-/** Energy at the stop after a power cut with open leads; a feature that stays has none. */
+/** Energy at the stop after a power cut; a feature that stays has none. */
 function fallEnergyJ({ run }: Judged): number | null {
-  const { powerCut } = run.nominal;
-  return powerCut.impactEnergyJ ?? (powerCut.stays ? 0 : null);
+  const { impactEnergyJ, stays } = decidingPowerCut(run.nominal);
+  return impactEnergyJ ?? (stays ? 0 : null);
 }
 
-/** The smaller of the two forces at the tip that move the powered feature. */
+/** The smaller of the two forces at the tip that move the powered feature; endless where it does not yield. */
 function weakerPushN({ run }: Judged): number | null {
   const { pushDownN, pushUpN } = run.nominal;
-  return pushDownN === null || pushUpN === null ? null : Math.min(pushDownN, pushUpN);
+  return Math.min(pushDownN ?? Number.POSITIVE_INFINITY, pushUpN ?? Number.POSITIVE_INFINITY);
 }
 
 function stallField({ candidate }: Judged): string {

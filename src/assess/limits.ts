@@ -53,6 +53,10 @@ function criterionLimit(id: Criterion['id'], limit: Limit, judged: Judged): Limi
   }
   const { value, missing } = criterionValue(id, judged);
   if (value === null) return { ...head, value, passes: null, margin: null, missing: missing ?? id };
+  if (!Number.isFinite(value)) {
+    const passes = limit.direction === 'at-least';
+    return { ...head, value: null, passes, margin: passes ? 1 : -1, reason: 'it does not yield' };
+  }
   const zero = id.endsWith('_temperature') ? judged.study.air.temperatureK : 0;
   const margin = marginOf(value, limit, zero);
   return { ...head, value, passes: margin >= 0, margin };

@@ -4,7 +4,7 @@ import type { CandidateRun } from '../simulate/outcome.js';
 import type { Provenance } from '../study/provenance.js';
 import type { Candidate, Study } from '../study/study.js';
 import type { CandidateAssessment, MeasurementAdvice } from './assessment.js';
-import { type BenchWork, benchWork } from './bench-work.js';
+import { type BenchWork, benchWork, measuredField } from './bench-work.js';
 import type { Judged } from './criterion-values.js';
 import { decimal, minutes } from './figures.js';
 import { limitsOf, passesAll } from './limits.js';
@@ -13,6 +13,11 @@ import { valueAt, withValueAt } from './value-at-path.js';
 
 /** Inputs tried, most spread first; each costs two runs of two candidates. */
 const triedInputs = 24;
+
+/** A smaller change of the score does not show in two digits. */
+const visibleScore = 0.005;
+
+const seen = (score: number) => (score >= visibleScore ? score : 0);
 
 /** What the swings need from outside: the simulation, and how the field table says to measure. */
 export interface MeasuringTools {
@@ -24,6 +29,8 @@ export interface MeasuringTools {
 /** An input that a person could measure, and its 10 % and 90 % points. */
 interface Uncertain {
   provenance: Provenance;
+  /** What to measure: the field itself, or the one that replaces an assumption. */
+  field: string;
   low: number;
   high: number;
   relativeWidth: number;
@@ -57,8 +64,10 @@ export function measurementAdvice(
   const now = pair.map((candidate) => standingOf(study, candidate.id, tools));
   return uncertainInputs(study, pair, tools)
     .map((input) => swingOf(study, pair, now, input, tools))
-    .filter((swing) => swing.flips.length > 0 || swing.score > 1e-4 || Math.abs(swing.runtimeS) > 1)
-    .sort((a, b) => b.flips.length - a.flips.length || b.score - a.score || b.runtimeS - a.runtimeS)
+    .filter((swing) => swing.flips.length > 0 || swing.score >= visibleScore || swing.runtimeS >= 60)
+    .sort(
+      (a, b) => b.flips.length - a.flips.length || seen(b.score) - seen(a.score) || b.runtimeS - a.runtimeS,
+    )
     .map((swing) => adviceFrom(swing, pair));
 }
 
@@ -77,11 +86,12 @@ function uncertainInputs(study: Study, pair: Candidate[], tools: MeasuringTools)
     const owner = ownerOf(provenance, study);
     if (nominal === null || (owner !== null && !pair.includes(owner))) continue;
     const { p10: low, p90: high } = spreadQuantiles(provenance.spread, nominal);
-    const bench = benchWork(provenance.field);
-    const told = tools.howToMeasure(provenance.field, owner?.kind ?? null);
+    const field = measuredField(provenance.field);
+    const bench = benchWork(field);
+    const told = tools.howToMeasure(field, owner?.kind ?? null);
     if (!(high > low) || bench === null || told === null) continue;
     const relativeWidth = (high - low) / Math.max(Math.abs(nominal), 1e-12);
-    inputs.push({ provenance, low, high, relativeWidth, bench, told });
+    inputs.push({ provenance, field, low, high, relativeWidth, bench, told });
   }
   return inputs.sort((a, b) => b.relativeWidth - a.relativeWidth).slice(0, triedInputs);
 }
@@ -97,7 +107,13 @@ interface Standing {
   passes: boolean | null;
 }
 
-function swingOf(study: Study, pair: Candidate[], now: Standing[], input: Uncertain, tools: MeasuringTools): Swing {
+function swingOf(
+  study: Study,
+  pair: Candidate[],
+  now: Standing[],
+  input: Uncertain,
+  tools: MeasuringTools,
+): Swing {
   const owner = ownerOf(input.provenance, study);
   const standingsAt = (value: number) => {
     const changed = withValueAt(study, input.provenance.path, value) ?? study;
@@ -109,8 +125,7 @@ function swingOf(study: Study, pair: Candidate[], now: Standing[], input: Uncert
   const [low, high] = [standingsAt(input.low), standingsAt(input.high)];
   const lead = (standings: Standing[], figure: (standing: Standing) => number) =>
     figure(standings[0]!) - (standings[1] === undefined ? 0 : figure(standings[1]));
-  const change = (figure: (standing: Standing) => number) =>
-    Math.abs(lead(high, figure) - lead(low, figure));
+  const change = (figure: (standing: Standing) => number) => Math.abs(lead(high, figure) - lead(low, figure));
   return {
     input,
     score: change(({ score }) => score),
@@ -130,9 +145,9 @@ function standingOf(study: Study, id: string, tools: MeasuringTools): Standing {
 }
 
 function adviceFrom(swing: Swing, pair: Candidate[]): MeasurementAdvice {
-  const { provenance, bench, told } = swing.input;
+  const { provenance, field, bench, told } = swing.input;
   return {
-    field: provenance.field,
+    field,
     candidate:
       pair.find((candidate) => provenance.path.startsWith(`candidates.${candidate.id}.`))?.id ?? null,
     label: told.meaning,
@@ -147,10 +162,11 @@ function adviceFrom(swing: Swing, pair: Candidate[]): MeasurementAdvice {
 /** Names the outcome that moves. */
 function reasonFor({ flips, score, runtimeS }: Swing, pair: Candidate[]): string {
   const [first, second] = pair as [Candidate, Candidate | undefined];
-  const lead =
-    second === undefined ? `the score of ${first.label}` : `the lead of ${first.label} over ${second.label}`;
-  const time = runtimeS >= 60 ? `, ${minutes(runtimeS)} of runtime between them` : '';
-  const moves = `moves ${lead} by ${decimal(score, 2)} of the score${time}`;
-  if (flips.length === 0) return moves;
-  return `decides whether ${flips.map((candidate) => candidate.label).join(' and ')} passes every limit; ${moves}`;
+  const lead = second === undefined ? first.label : `the lead of ${first.label} over ${second.label}`;
+  const sizes: string[] = [];
+  if (score >= visibleScore) sizes.push(`${decimal(score, 2)} of the score`);
+  if (runtimeS >= 60) sizes.push(`${minutes(runtimeS)} of runtime`);
+  const moves = sizes.length === 0 ? [] : [`moves ${lead} by ${sizes.join(' and ')}`];
+  const decides = flips.map((candidate) => `decides whether ${candidate.label} passes every limit`);
+  return [...decides, ...moves].join('; ');
 }

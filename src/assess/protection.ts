@@ -72,7 +72,7 @@ export function protectionOf(study: Study, candidate: Candidate, run: CandidateR
     wireContinuousA: wireContinuousA(wiring),
     adviceTripA: advice.tripA,
     adviceDelayS: advice.delayS,
-    advice: advice.text,
+    advice: advice.text + fittedBoard(study, candidate, run, advice),
   };
 }
 
@@ -105,6 +105,19 @@ function fitting(tripA: number, delayS: number, ceilingA: number, because: strin
   const reason = because === '' ? '' : ` (${because})`;
   const text = `Protection board: trip from ${amperes(tripA)}${upTo}, delay at least ${milliseconds(delayS)}${reason}.`;
   return { tripA, delayS, text };
+}
+
+/** Whether the board that is fitted will do; empty when none is, or when none would. */
+function fittedBoard(study: Study, candidate: Candidate, { demand }: CandidateRun, advice: Board): string {
+  const { protectionTripA: fittedA, protectionDelayS: fittedS } = study.wiring;
+  if (fittedA === null || advice.tripA === null) return '';
+  const startA = demand.startUpCurrentA ?? 0;
+  const neededS = startA > fittedA ? delayHeadroom * surgeS(candidate) : shortestDelayS;
+  const name = ` The fitted one, ${amperes(fittedA)}${fittedS === null ? '' : ` and ${milliseconds(fittedS)}`},`;
+  if (fittedA < tripHeadroom * (demand.peakCurrentA ?? 0)) return `${name} trips too early.`;
+  if (fittedA > highestTripA(study)) return `${name} trips too late for pack and wire.`;
+  if (fittedS === null) return `${name} will do if it waits ${milliseconds(neededS)}.`;
+  return fittedS < neededS ? `${name} does not wait long enough.` : `${name} will do.`;
 }
 
 /** What pack and wire survive; a fuse that guards the wire leaves only the pack to the board. */

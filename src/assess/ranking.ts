@@ -30,11 +30,13 @@ export function nonDominatedIds(
   return new Set(eligible.filter((_, index) => stands(index)).map((candidate) => candidate.id));
 }
 
-/** The figure, turned so that more is better. */
-function goodnessOf(criterion: Criterion, outcomes: CriterionOutcome[]): number {
-  const value = outcomes.find((outcome) => outcome.criterion === criterion.id)?.value ?? null;
-  if (value === null || criterion.worthless === null || criterion.worthFull === null) return -Infinity;
-  return criterion.worthFull >= criterion.worthless ? value : -value;
+/** The figure, turned so that more is better; endless for a figure without an end, worst for a missing one. */
+function goodnessOf({ id, worthless, worthFull }: Criterion, outcomes: CriterionOutcome[]): number {
+  const outcome = outcomes.find(({ criterion }) => criterion === id);
+  if (outcome === undefined || outcome.missing !== undefined) return Number.NEGATIVE_INFINITY;
+  if (worthless === null || worthFull === null) return Number.NEGATIVE_INFINITY;
+  const value = outcome.value ?? Number.POSITIVE_INFINITY;
+  return worthFull >= worthless ? value : -value;
 }
 
 function beatsEverywhere(a: number[], b: number[]): boolean {

@@ -21,7 +21,8 @@ export function criterionOutcomes(judged: Judged): CriterionOutcome[] {
     if (worthless === null || worthFull === null) {
       return { ...outcome, worthScore: 0, missing: `worth_0_at and worth_1_at of ${id} in criteria.csv` };
     }
-    return { ...outcome, worthScore: worthOf(value, worthless, worthFull) };
+    const shown = Number.isFinite(value) ? value : null;
+    return { ...outcome, value: shown, worthScore: worthOf(value, worthless, worthFull) };
   });
 }
 

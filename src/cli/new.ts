@@ -1,6 +1,6 @@
 import { type Command, Option } from 'commander';
 import { exitCodes } from './exit-codes.js';
-import { type FileContent, studyFiles, writeAtomically } from './files.js';
+import { studyFiles, writeAtomically } from './files.js';
 import type { Shell } from './shell.js';
 
 interface NewOptions {
@@ -19,15 +19,14 @@ export function addNew(program: Command, shell: Shell): void {
 }
 
 async function begin(folder: string, { drive }: NewOptions, shell: Shell): Promise<void> {
-  const { driveKinds, starterFiles } = await import('../app/starter.js');
-  const unknown = (drive ?? []).filter((kind) => !driveKinds.includes(kind));
-  if (unknown.length > 0) {
-    shell.terminal.talk(
-      `error: there is no drive type ${unknown.join(', ')}\n  known: ${driveKinds.join(', ')}`,
-    );
+  const { starter } = await import('../app/starter.js');
+  const started = starter(drive ?? []);
+  if ('unknown' in started) {
+    const { unknown, known } = started;
+    shell.terminal.talk(`error: there is no drive type ${unknown.join(', ')}\n  known: ${known.join(', ')}`);
     return shell.end(exitCodes.wrongUsage);
   }
-  const files: FileContent[] = starterFiles(drive ?? driveKinds);
+  const { files } = started;
   const there = studyFiles(folder)?.map(({ name }) => name) ?? [];
   const kept = files.filter(({ name }) => there.includes(name));
   if (kept.length > 0) {

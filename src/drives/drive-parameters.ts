@@ -183,17 +183,7 @@ function backwardEfficiencies(
   forwardEfficiency: number,
 ) {
   if (sheet.backwardEfficiency !== null) {
-    const loss = 1 - sheet.backwardEfficiency;
-    if (!type.locksByCalculation) {
-      const same = sheet.backwardEfficiency;
-      return { running: same, standing: same, shaken: same };
-    }
-    const standing = 1 - typical.staticFrictionRatio * loss;
-    return {
-      running: sheet.backwardEfficiency,
-      standing,
-      shaken: 1 - sheet.shakeRatio * typical.staticFrictionRatio * loss,
-    };
+    return type.backwardAsStated(sheet.backwardEfficiency, sheet, typical);
   }
   return type.geometry(sheet, typical) ?? type.backward(forwardEfficiency, sheet, typical);
 }

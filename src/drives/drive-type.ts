@@ -1,4 +1,5 @@
 import type { FieldDeclaration } from '../quantity/field.js';
+import type { SourceId } from '../sources/sources.js';
 import type { DriveKind, DriveSheet, Motion, TypicalFigures } from './sheet.js';
 
 /** How well a drive passes effort backwards, from feature to motor; negative = it locks. */
@@ -41,10 +42,12 @@ export interface DriveType {
    * @param forwardEfficiency of the whole drive, 0…1, already held under the type's ceiling
    */
   backward(forwardEfficiency: number, sheet: DriveSheet, typical: TypicalFigures): BackwardEfficiencies;
+  /** Backward efficiencies when the sheet states the running one of the whole drive. */
+  backwardAsStated(running: number, sheet: DriveSheet, typical: TypicalFigures): BackwardEfficiencies;
   /** What the sheet's geometry says; null when it states none. */
   geometry(sheet: DriveSheet, typical: TypicalFigures): GeometryFigures | null;
   /** Standing cautions of this kind, in words, shown on its page. */
   cautions: readonly string[];
   /** Ids in `sources/` that its rules rest on. */
-  sources: readonly string[];
+  sources: readonly SourceId[];
 }

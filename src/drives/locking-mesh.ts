@@ -1,4 +1,9 @@
-import { lockingDriveBackward, shakenBackward, staticBackward } from '../physics/gear-train.js';
+import {
+  lockingDriveBackward,
+  meshBackwardEfficiency,
+  shakenBackward,
+  staticBackward,
+} from '../physics/gear-train.js';
 import type { BackwardEfficiencies } from './drive-type.js';
 import type { DriveSheet, TypicalFigures } from './sheet.js';
 
@@ -17,13 +22,29 @@ export function lockingMeshBackward(
   sheet: DriveSheet,
   typical: TypicalFigures,
 ): BackwardEfficiencies {
-  const mesh = Math.min(1, forwardEfficiency / spurForward);
+  return ofMesh(Math.min(1, forwardEfficiency / spurForward), sheet, typical);
+}
+
+/**
+ * The same when the running backward efficiency of the whole drive is stated: the locking mesh behind it decides. (M7)
+ * @param running of the whole drive, at most 0.89, what the spur stages alone let back
+ */
+export function statedLockingMeshBackward(
+  running: number,
+  sheet: DriveSheet,
+  typical: TypicalFigures,
+): BackwardEfficiencies {
+  const spurBackward = meshBackwardEfficiency(spurForward);
+  const meshBackward = Math.min(1, running >= 0 ? running / spurBackward : running * spurForward);
+  // η_b = 2 − 1/η_f of one mesh, solved for η_f.
+  return { ...ofMesh(1 / (2 - meshBackward), sheet, typical), running };
+}
+
+function ofMesh(mesh: number, sheet: DriveSheet, typical: TypicalFigures): BackwardEfficiencies {
+  const { staticFrictionRatio } = typical;
   return {
     running: lockingDriveBackward(staticBackward(mesh, 1), spurForward),
-    standing: lockingDriveBackward(staticBackward(mesh, typical.staticFrictionRatio), spurForward),
-    shaken: lockingDriveBackward(
-      shakenBackward(mesh, sheet.shakeRatio, typical.staticFrictionRatio),
-      spurForward,
-    ),
+    standing: lockingDriveBackward(staticBackward(mesh, staticFrictionRatio), spurForward),
+    shaken: lockingDriveBackward(shakenBackward(mesh, sheet.shakeRatio, staticFrictionRatio), spurForward),
   };
 }

@@ -19,10 +19,11 @@ export const positionServo: DriveType = {
     const backward = trainBackward(forwardEfficiency ** (1 / meshCount), meshCount);
     return { running: backward, standing: backward, shaken: backward };
   },
+  backwardAsStated: (running) => ({ running, standing: running, shaken: running }),
   geometry: () => null,
   cautions: [
     'It holds only while it is powered: a flat pack, a loose plug or a tripped protection board lets the feature go.',
     'At power-on it may run to its commanded position at full speed. Keep hands and faces clear.',
   ],
-  sources: ['linear-motor', 'equal-friction-mesh', 'pulse-circuit'],
+  sources: ['hughes-drury', 'meriam-kraige-dynamics', 'mohan'],
 };

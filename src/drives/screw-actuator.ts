@@ -1,6 +1,6 @@
 import { lowerTorqueNm, screwBackwardEfficiency, screwForwardEfficiency } from '../physics/power-screw.js';
 import type { DriveType } from './drive-type.js';
-import { lockingMeshBackward } from './locking-mesh.js';
+import { lockingMeshBackward, statedLockingMeshBackward } from './locking-mesh.js';
 import { screwActuatorColumns } from './screw-actuator-columns.js';
 
 /** Half the thread angle of an ISO trapezoidal thread: 15°. */
@@ -19,6 +19,7 @@ export const screwActuator: DriveType = {
   assumedVoltageRatio: 1.25,
   startsAtPowerOn: false,
   backward: lockingMeshBackward,
+  backwardAsStated: statedLockingMeshBackward,
   geometry(sheet, typical) {
     if (sheet.screwDiameterM === null || sheet.screwLeadM === null) return null;
     const diameterM = sheet.screwDiameterM;
@@ -49,5 +50,5 @@ export const screwActuator: DriveType = {
     'Self-locking is not a brake: it wears in, warms up and creeps when shaken. Where a fall can hurt, a stop, latch or tether must carry the feature alone.',
     'A screw actuator does not feel what it crushes. Fit end switches and keep fingers out of the linkage.',
   ],
-  sources: ['shigley', 'iso-2904', 'equal-friction-mesh', 'linear-motor'],
+  sources: ['shigley', 'iso-2904', 'meriam-kraige-dynamics', 'hughes-drury'],
 };

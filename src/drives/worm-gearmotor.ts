@@ -1,6 +1,6 @@
 import { wormBackwardEfficiency, wormForwardEfficiency } from '../physics/worm.js';
 import type { DriveType } from './drive-type.js';
-import { lockingMeshBackward } from './locking-mesh.js';
+import { lockingMeshBackward, statedLockingMeshBackward } from './locking-mesh.js';
 import { wormGearmotorColumns } from './worm-gearmotor-columns.js';
 
 /** Pressure angle of ordinary worm gearing when the sheet does not say: 20°. */
@@ -16,6 +16,7 @@ export const wormGearmotor: DriveType = {
   assumedVoltageRatio: 1.25,
   startsAtPowerOn: false,
   backward: lockingMeshBackward,
+  backwardAsStated: statedLockingMeshBackward,
   geometry(sheet, typical) {
     if (sheet.leadAngleRad === null) return null;
     const leadAngleRad = sheet.leadAngleRad;
@@ -34,5 +35,5 @@ export const wormGearmotor: DriveType = {
     'Self-locking is not a brake: it wears in, warms up and creeps when shaken. Where a fall can hurt, a stop, latch or tether must carry the feature alone.',
     'A push against a locked worm goes into its teeth and the mount. Plan a breakaway.',
   ],
-  sources: ['shigley', 'mott', 'equal-friction-mesh', 'linear-motor'],
+  sources: ['shigley', 'mott', 'meriam-kraige-dynamics', 'hughes-drury'],
 };

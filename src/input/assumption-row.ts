@@ -53,7 +53,14 @@ export function fieldRow(group: string, name: string, field: FieldDeclaration): 
     item: field.name,
     value: field.default!,
     basis: field.basis,
-    field: { ...field, name: 'value', property: 'value', presence: 'required', spreadGroup: null, plausible: null },
+    field: {
+      ...field,
+      name: 'value',
+      property: 'value',
+      presence: 'required',
+      spreadGroup: null,
+      plausible: null,
+    },
   };
 }
 

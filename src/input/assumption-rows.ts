@@ -1,6 +1,6 @@
+import { studyFields } from '../study/fields.js';
 import { dayFields, showFields } from '../study/show-fields.js';
 import { loadFields, packFields } from '../study/supply-fields.js';
-import { studyFields } from '../study/fields.js';
 import { type AssumptionRow, fieldRows, row, wordRow } from './assumption-row.js';
 import { criteriaAssumptions } from './criteria-assumptions.js';
 import { driveAssumptions } from './drive-assumptions.js';
@@ -13,9 +13,23 @@ function ruledItems(): AssumptionRow[] {
   return [
     wordRow('study', 'any', 'carrier.activity_worn', activities, 'walk', 'when worn'),
     wordRow('study', 'any', 'carrier.activity_standing', activities, 'stand', 'when not worn'),
-    row('study', 'any', 'air.gust_on_worn_panel', 'speed', '6 m/s', 'worn, with a panel area: small branches move'),
+    row(
+      'study',
+      'any',
+      'air.gust_on_worn_panel',
+      'speed',
+      '6 m/s',
+      'worn, with a panel area: small branches move',
+    ),
     row('study', 'any', 'air.gust_otherwise', 'speed', '0 m/s', 'not worn, or no panel area'),
-    row('study', 'any', 'air.temperature_worn_and_buried', 'temperature', '35 °C', 'warmed by the body under foam'),
+    row(
+      'study',
+      'any',
+      'air.temperature_worn_and_buried',
+      'temperature',
+      '35 °C',
+      'warmed by the body under foam',
+    ),
     row('study', 'any', 'air.temperature_otherwise', 'temperature', '25 °C', 'a mild room or evening'),
   ];
 }

@@ -50,7 +50,11 @@ export function applyChanges(changes: readonly Change[], tables: ChangeableTable
 }
 
 /** Every `id.column` that can be changed; of a repeated id, the first row. */
-function idTargets({ candidates, packs, loads }: ChangeableTables): Map<string, { row: Row; column: string }> {
+function idTargets({
+  candidates,
+  packs,
+  loads,
+}: ChangeableTables): Map<string, { row: Row; column: string }> {
   const targets = new Map<string, { row: Row; column: string }>();
   const add = (table: Table | null, columns: readonly string[]) => {
     for (const row of table?.rows ?? []) {

@@ -27,7 +27,11 @@ export function chemistryOf(id: ChemistryId, assumptions: Assumptions): Chemistr
  * The history of a chemistry's resistance, where the pack states none of its own. Where the resistance follows from
  * the discharge label instead, the label takes the spread of that rule.
  */
-export function chemistryHistory(id: ChemistryId, reading: RowReading, assumptions: Assumptions): Provenance[] {
+export function chemistryHistory(
+  id: ChemistryId,
+  reading: RowReading,
+  assumptions: Assumptions,
+): Provenance[] {
   if (!reading.isBlank('cellResistanceOhm')) return [];
   const labelSpread = assumptions.find('chemistry', id, 'discharge_label_spread');
   const label = reading.provenance.get('dischargeRatingPerH');

@@ -26,8 +26,10 @@ export function applyCouplingRules(context: SheetContext, motion: Motion): void 
   reading.derive(field('coupling')!, couplings[0]!, `usual for a ${motion} drive on a ${feature}`, 'assumed');
   const coupling = reading.text('coupling') as CouplingKind | null;
   if (coupling === null) return;
-  if (!couplings.includes(coupling))
-    return report(reading.at('coupling'), say.couplingImpossible(coupling, motion, feature, couplings));
+  if (!couplings.includes(coupling)) {
+    report(reading.at('coupling'), say.couplingImpossible(coupling, motion, feature, couplings));
+    return;
+  }
   for (const name of own[coupling].needs) {
     const needed = field(name)!;
     if (reading.isBlank(needed.property))

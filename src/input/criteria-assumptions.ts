@@ -44,7 +44,9 @@ export function criteriaAssumptions(): AssumptionRow[] {
     const dimension = criterionFacts[id].dimension ?? 'ratio';
     const weight = weights[id];
     return [
-      ...(weight === undefined ? [] : [row('criterion', id, 'weight', 'ratio', weight, 'when there is no criteria.csv')]),
+      ...(weight === undefined
+        ? []
+        : [row('criterion', id, 'weight', 'ratio', weight, 'when there is no criteria.csv')]),
       ...(scale === undefined
         ? []
         : [
@@ -55,9 +57,30 @@ export function criteriaAssumptions(): AssumptionRow[] {
   };
   return [
     ...criterionIds.flatMap(ofCriterion),
-    row('criterion', 'runtime', 'worth_0_at_share_of_target', 'ratio', '0.5', 'when a target runtime is given'),
-    row('criterion', 'runtime', 'worth_1_at_share_of_target', 'ratio', '1.5', 'when a target runtime is given'),
-    row('criterion', 'torque_margin', 'at_least', 'ratio', defaultTorqueMargin, 'when there is no criteria.csv'),
+    row(
+      'criterion',
+      'runtime',
+      'worth_0_at_share_of_target',
+      'ratio',
+      '0.5',
+      'when a target runtime is given',
+    ),
+    row(
+      'criterion',
+      'runtime',
+      'worth_1_at_share_of_target',
+      'ratio',
+      '1.5',
+      'when a target runtime is given',
+    ),
+    row(
+      'criterion',
+      'torque_margin',
+      'at_least',
+      'ratio',
+      defaultTorqueMargin,
+      'when there is no criteria.csv',
+    ),
   ];
 }
 

@@ -17,7 +17,11 @@ export interface Scale {
  *
  * @returns null for criteria that are met or not
  */
-export function scaleOf(id: CriterionId, targetRuntimeS: number | null, assumptions: Assumptions): Scale | null {
+export function scaleOf(
+  id: CriterionId,
+  targetRuntimeS: number | null,
+  assumptions: Assumptions,
+): Scale | null {
   const number = (item: string) => assumptions.find('criterion', id, item)?.value as number | undefined;
   const facts = criterionFacts[id];
   if (facts.dimension === null) return null;

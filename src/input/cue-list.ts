@@ -1,7 +1,7 @@
+import type { MotionLaw } from '../physics/motion-law.js';
 import * as say from '../problem/show-messages.js';
 import type { Report } from '../problem/trouble.js';
 import { formatValue } from '../quantity/format.js';
-import type { MotionLaw } from '../physics/motion-law.js';
 import type { FeatureKind } from '../study/feature.js';
 import { positionDimension, positionUnit } from '../study/feature-fields.js';
 import type { Cue, Show } from '../study/show.js';
@@ -92,7 +92,10 @@ class CueList {
     if (to === null) return;
     const { lower, upper } = this.range;
     if (lower !== null && upper !== null && (to < lower - this.slack || to > upper + this.slack))
-      this.report(reading.at('to'), say.beyondStop(name, this.shown(to), `${this.shown(lower)} to ${this.shown(upper)}`));
+      this.report(
+        reading.at('to'),
+        say.beyondStop(name, this.shown(to), `${this.shown(lower)} to ${this.shown(upper)}`),
+      );
     else if (from !== null && Math.abs(to - from) < 1e-9)
       this.report(reading.at('to'), say.moveNowhere(name, this.shown(to)));
   }
@@ -109,7 +112,10 @@ class CueList {
     if (lower === null || upper === null) return;
     const bearing = [lower, upper, ...(latch === null ? [] : [latch])];
     if (bearing.some((position) => Math.abs(position - at) <= this.slack)) return;
-    const places = bearing.map((position) => this.shown(position)).join(', ').replace(/, ([^,]*)$/, ' or $1');
+    const places = bearing
+      .map((position) => this.shown(position))
+      .join(', ')
+      .replace(/, ([^,]*)$/, ' or $1');
     this.report(reading.at('action'), say.restInTheAir(name, this.shown(at), places));
   }
 

@@ -1,5 +1,5 @@
-import { driveTypes } from '../drives/registry.js';
 import { driveKinds } from '../drives/columns.js';
+import { driveTypes } from '../drives/registry.js';
 import type { DriveKind } from '../drives/sheet.js';
 import { type AssumptionRow, fieldRows, fromExperience, row } from './assumption-row.js';
 
@@ -56,7 +56,14 @@ const typeFigures: Record<DriveKind, TypeFigures> = {
 /** Extra rows of single types. */
 const ownRows: Record<DriveKind, AssumptionRow[]> = {
   'position-servo': [
-    row('drive', 'position-servo', 'pulse_frequency_range', 'frequency', '0.3..20 kHz', `digital servos; ${fromExperience}`),
+    row(
+      'drive',
+      'position-servo',
+      'pulse_frequency_range',
+      'frequency',
+      '0.3..20 kHz',
+      `digital servos; ${fromExperience}`,
+    ),
   ],
   'worm-gearmotor': [
     row('drive', 'worm-gearmotor', 'pressure_angle', 'angle', '20 deg', 'the usual gearing'),
@@ -72,7 +79,14 @@ const ownRows: Record<DriveKind, AssumptionRow[]> = {
 function idleRows(kind: DriveKind): AssumptionRow[] {
   return [
     row('drive', kind, 'idle_current_switched', 'current', '0 mA', 'a bare motor draws nothing at rest'),
-    row('drive', kind, 'idle_current_with_driver', 'current', '2.5..10 mA', `a small driver board; ${fromExperience}`),
+    row(
+      'drive',
+      kind,
+      'idle_current_with_driver',
+      'current',
+      '2.5..10 mA',
+      `a small driver board; ${fromExperience}`,
+    ),
   ];
 }
 
@@ -82,9 +96,30 @@ function typeRows(kind: DriveKind): AssumptionRow[] {
     value === null ? [] : [row('drive', kind, item, 'ratio', value)];
   return [
     row('drive', kind, 'forward_efficiency', 'ratio', figures.efficiency),
-    row('drive', kind, 'forward_efficiency_floor', 'ratio', figures.floor, `below it a sheet is odd; ${fromExperience}`),
-    row('drive', kind, 'forward_efficiency_ceiling', 'ratio', figures.ceiling, `above it a sheet is odd; ${fromExperience}`),
-    row('drive', kind, 'no_load_current_share', 'ratio', figures.noLoadShare, `of the stall current; ${fromExperience}`),
+    row(
+      'drive',
+      kind,
+      'forward_efficiency_floor',
+      'ratio',
+      figures.floor,
+      `below it a sheet is odd; ${fromExperience}`,
+    ),
+    row(
+      'drive',
+      kind,
+      'forward_efficiency_ceiling',
+      'ratio',
+      figures.ceiling,
+      `above it a sheet is odd; ${fromExperience}`,
+    ),
+    row(
+      'drive',
+      kind,
+      'no_load_current_share',
+      'ratio',
+      figures.noLoadShare,
+      `of the stall current; ${fromExperience}`,
+    ),
     ...friction('friction_running', figures.frictionRunning),
     ...friction('friction_static', figures.frictionStatic),
     row(
@@ -106,10 +141,38 @@ function typeRows(kind: DriveKind): AssumptionRow[] {
 /** Rows about drives: of every type, then of each. */
 export function driveAssumptions(): AssumptionRow[] {
   return [
-    row('drive', 'any', 'static_friction_ratio', 'ratio', '1.0..1.25..1.6', `static over running friction; ${fromExperience}`),
-    row('drive', 'any', 'hold_friction_share', 'ratio', '0..0.15..0.8', `share of the friction band that a powered hold works against; ${fromExperience}`),
-    row('drive', 'any', 'coupling_efficiency_geared', 'ratio', '0.9', `one pair of gears or a belt; ${fromExperience}`),
-    row('drive', 'any', 'coupling_efficiency_spool', 'ratio', '0.95', `a cord over a drum; ${fromExperience}`),
+    row(
+      'drive',
+      'any',
+      'static_friction_ratio',
+      'ratio',
+      '1.0..1.25..1.6',
+      `static over running friction; ${fromExperience}`,
+    ),
+    row(
+      'drive',
+      'any',
+      'hold_friction_share',
+      'ratio',
+      '0..0.15..0.8',
+      `share of the friction band that a powered hold works against; ${fromExperience}`,
+    ),
+    row(
+      'drive',
+      'any',
+      'coupling_efficiency_geared',
+      'ratio',
+      '0.9',
+      `one pair of gears or a belt; ${fromExperience}`,
+    ),
+    row(
+      'drive',
+      'any',
+      'coupling_efficiency_spool',
+      'ratio',
+      '0.95',
+      `a cord over a drum; ${fromExperience}`,
+    ),
     ...driveKinds.flatMap(typeRows),
   ];
 }

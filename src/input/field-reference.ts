@@ -1,7 +1,12 @@
 import { driveKinds } from '../drives/columns.js';
 import { driveTypes } from '../drives/registry.js';
 import type { FieldDeclaration } from '../quantity/field.js';
-import { criterionFacts, criterionFields, measuredDimensions, measuredFields } from '../study/choosing-fields.js';
+import {
+  criterionFacts,
+  criterionFields,
+  measuredDimensions,
+  measuredFields,
+} from '../study/choosing-fields.js';
 import { studyFields } from '../study/fields.js';
 import { dayFields, showFields } from '../study/show-fields.js';
 import { loadFields, packFields } from '../study/supply-fields.js';
@@ -45,7 +50,8 @@ function candidates(): string {
     return tableRow([code(field.name), field.meaning, holdsWords(field), ...byKind, field.how]);
   });
   const head = tableRow(['name', 'meaning', 'holds', ...driveKinds, 'how to find it']);
-  const about = 'One row per candidate; `–` = a value is an error for that type. A row may repeat an id at another rated voltage.';
+  const about =
+    'One row per candidate; `–` = a value is an error for that type. A row may repeat an id at another rated voltage.';
   return `## candidates.csv\n\n${about}\n\n${[head, tableRow(dashes(7)), ...rows].join('\n')}\n`;
 }
 

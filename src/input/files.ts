@@ -43,5 +43,7 @@ export function inReadingOrder(names: readonly string[]): string[] {
     return role === null ? fileRoles.length : fileRoles.findIndex((entry) => entry.role === role);
   };
   const isMain = (name: string) => (name.includes('-') ? 1 : 0);
-  return [...names].sort((a, b) => rank(a) - rank(b) || isMain(a) - isMain(b) || (a < b ? -1 : a > b ? 1 : 0));
+  return [...names].sort(
+    (a, b) => rank(a) - rank(b) || isMain(a) - isMain(b) || (a < b ? -1 : a > b ? 1 : 0),
+  );
 }

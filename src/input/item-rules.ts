@@ -30,8 +30,10 @@ function checkStops({ items, fields, report }: ItemContext): void {
   if (lower === null || upper === null) return;
   const shown = (value: number) => formatSi(value, fields.get('feature.lower_stop')!);
   const placeOf = (property: string) => items.provenance.get(property)!.place!;
-  if (!(upper > lower))
-    return report(placeOf('feature.upperStopPosition'), say.stopsReversed(shown(lower), shown(upper)));
+  if (!(upper > lower)) {
+    report(placeOf('feature.upperStopPosition'), say.stopsReversed(shown(lower), shown(upper)));
+    return;
+  }
   const latch = items.number('feature.latchPosition');
   if (latch !== null && (latch < lower - 1e-9 || latch > upper + 1e-9))
     report(placeOf('feature.latchPosition'), say.latchOutsideStops(shown(latch), shown(lower), shown(upper)));
@@ -43,11 +45,14 @@ function checkBalance({ items, fields, report }: ItemContext): void {
   const tip = items.number('feature.tipDistanceM');
   const scale = items.number('feature.tipScaleKg');
   const balanceField = fields.get('feature.balance_distance')!;
-  if (scale !== null && balance === null && mass !== null && tip !== null && mass > 0)
-    return items.derive(balanceField, (scale * tip) / mass, 'scale reading × tip distance ÷ mass');
+  if (scale !== null && balance === null && mass !== null && tip !== null && mass > 0) {
+    items.derive(balanceField, (scale * tip) / mass, 'scale reading × tip distance ÷ mass');
+    return;
+  }
   if (balance === null || tip === null) return;
   const place = items.provenance.get('feature.balanceDistanceM')!.place!;
-  if (balance > tip) report(place, say.balanceBeyondTip(formatSi(balance, balanceField), formatSi(tip, balanceField)));
+  if (balance > tip)
+    report(place, say.balanceBeyondTip(formatSi(balance, balanceField), formatSi(tip, balanceField)));
   if (scale === null || mass === null) return;
   const implied = (mass * balance) / tip;
   if (Math.abs(implied - scale) > 0.15 * Math.max(implied, scale)) {
@@ -74,8 +79,13 @@ function chooseSpring({ items, fields, report }: ItemContext): void {
   if (forms.length === 0) return;
   const given = forms.map(([, names]) => names.find(isGiven)!);
   const place = items.provenance.get(fields.get(given[0]!)!.property)!.place!;
-  if (forms.length > 1) return report(place, say.springsMixed(given));
-  const missing = forms[0]![1].filter((name) => !isGiven(name) && !items.failed.has(fields.get(name)!.property));
+  if (forms.length > 1) {
+    report(place, say.springsMixed(given));
+    return;
+  }
+  const missing = forms[0]![1].filter(
+    (name) => !isGiven(name) && !items.failed.has(fields.get(name)!.property),
+  );
   if (missing.length > 0) report(place, say.springIncomplete(given[0]!, missing));
 }
 

@@ -1,15 +1,15 @@
+import * as say from '../problem/assumption-messages.js';
 import { inFileOrder } from '../problem/format-issue.js';
 import type { Issue } from '../problem/issue.js';
-import * as say from '../problem/assumption-messages.js';
 import { nearestName } from '../problem/nearest-name.js';
-import type { Spread } from '../quantity/spread.js';
 import { plainStyle } from '../quantity/number-text.js';
-import { assumptionKey, assumptionRows } from './assumption-rows.js';
+import type { Spread } from '../quantity/spread.js';
 import type { AssumptionRow } from './assumption-row.js';
+import { assumptionKey, assumptionRows } from './assumption-rows.js';
 import { assumptionsFile } from './files.js';
 import { issueCollector } from './issue-collector.js';
 import { readCell } from './read-cell.js';
-import { readTable, requireColumns, type Row } from './table.js';
+import { type Row, readTable, requireColumns } from './table.js';
 
 /** A value that is taken when a file leaves it blank. */
 export interface Assumption {
@@ -73,10 +73,14 @@ function readInto(taken: Map<string, Assumption>, text: string): Issue[] {
     const declared = new Map(assumptionRows().map((row) => [keyOf(row), row]));
     const seen = new Set<string>();
     for (const line of table.rows) {
-      const key = columns.slice(0, 3).map((column) => cellText(line, column)).join('/');
+      const key = columns
+        .slice(0, 3)
+        .map((column) => cellText(line, column))
+        .join('/');
       const row = declared.get(key);
       const place = { ...line.place, column: 'item' };
-      if (row === undefined) collector.report(place, say.unknownAssumption(key, nearestName(key, [...declared.keys()])));
+      if (row === undefined)
+        collector.report(place, say.unknownAssumption(key, nearestName(key, [...declared.keys()])));
       else if (seen.has(key)) collector.report(place, say.assumptionTwice(key));
       else taken.set(key, readRow(row, line, taken.get(key)!, table.style, collector.report));
       seen.add(key);
@@ -96,7 +100,8 @@ function readRow(
   report: Parameters<typeof readCell>[3],
 ): Assumption {
   const reading = readCell(row.field, line.cells.get('value'), style, report);
-  if (reading.state === 'blank') report({ ...line.place, column: 'value' }, say.blankAssumption(keyOf(row), row.value));
+  if (reading.state === 'blank')
+    report({ ...line.place, column: 'value' }, say.blankAssumption(keyOf(row), row.value));
   if (reading.state !== 'given') return before;
   const basis = cellText(line, 'basis') || row.basis;
   return { value: reading.value, spread: reading.spread, written: reading.written, basis };

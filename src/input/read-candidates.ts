@@ -8,12 +8,12 @@ import type { FieldDeclaration } from '../quantity/field.js';
 import type { FeatureKind } from '../study/feature.js';
 import type { Provenance } from '../study/provenance.js';
 import type { Candidate } from '../study/study.js';
-import { applySheetRules, checkLoadedPoint } from './sheet-rules.js';
 import { neutralSheet } from './neutral-sheet.js';
 import type { Assumptions } from './read-assumptions.js';
 import { readCell } from './read-cell.js';
 import { RowReading } from './row-reading.js';
-import { ownColumns, requireColumns, type Row, type Table } from './table.js';
+import { applySheetRules, checkLoadedPoint } from './sheet-rules.js';
+import { ownColumns, type Row, requireColumns, type Table } from './table.js';
 import { typicalFigures } from './typical-figures.js';
 
 /** The candidates as far as they could be read, with the history of every value. */
@@ -73,13 +73,22 @@ class CandidatesReader {
     const lead = new RowReading(null, '', row.place, report);
     const id = lead.readOne(leadingColumns[0]!, row.cells, table.style, absent);
     const before = id === null ? undefined : this.entries.get(id as string);
-    if (before !== undefined) return this.readAgain(id as string, before, row, table);
+    if (before !== undefined) {
+      this.readAgain(id as string, before, row, table);
+      return;
+    }
     const kind = lead.readOne(leadingColumns[2]!, row.cells, table.style, absent);
     if (id !== null) this.entries.set(id as string, { row });
     if (kind !== null) this.readFirst(id as string | null, kind as DriveKind, row, table, absent);
   }
 
-  private readFirst(id: string | null, kind: DriveKind, row: Row, table: Table, absent: readonly string[]): void {
+  private readFirst(
+    id: string | null,
+    kind: DriveKind,
+    row: Row,
+    table: Table,
+    absent: readonly string[],
+  ): void {
     const { report, assumptions } = this.context;
     const columns = driveTypes[kind].columns.slice(leadingColumns.length);
     this.reportStrangers(kind, row);
@@ -98,7 +107,16 @@ class CandidatesReader {
     const sheet = { ...neutralSheet, otherVoltages: [], ...withoutNullOverrides(reading) };
     const label = row.cells.get('label')?.text ?? id;
     const { file, line } = row.place;
-    const candidate = { id, kind, label, sheet, typical: typical.figures, extra: ownColumns(row), line: line!, file };
+    const candidate = {
+      id,
+      kind,
+      label,
+      sheet,
+      typical: typical.figures,
+      extra: ownColumns(row),
+      line: line!,
+      file,
+    };
     this.entries.set(id, { candidate, row, columns, readings: [reading] });
     this.provenance.push(...reading.provenance.values(), ...typical.provenance);
   }
@@ -106,16 +124,23 @@ class CandidatesReader {
   /** A further row of the same id: the same drive at another voltage, or an id used twice. */
   private readAgain(id: string, before: Entry | { row: Row }, row: Row, table: Table): void {
     const { report } = this.context;
-    if (!('candidate' in before)) return report({ ...row.place, column: 'id' }, duplicateId(id, before.row.place.line!));
+    if (!('candidate' in before)) {
+      report({ ...row.place, column: 'id' }, duplicateId(id, before.row.place.line!));
+      return;
+    }
     const { candidate, columns } = before;
     const index = candidate.sheet.otherVoltages.length;
     const reading = new RowReading(id, `candidates.${id}.sheet.otherVoltages.${index}.`, row.place, report);
     const rated = columns.filter(({ property }) => ratedProperties.includes(property));
     reading.read(rated, row.cells, table.style, this.spreads(columns, before.row, table));
-    const voltages = [candidate.sheet, ...candidate.sheet.otherVoltages].map((figures) => figures.ratedVoltageV);
+    const voltages = [candidate.sheet, ...candidate.sheet.otherVoltages].map(
+      (figures) => figures.ratedVoltageV,
+    );
     const voltage = reading.number('ratedVoltageV');
-    if (voltage !== null && voltages.includes(voltage))
-      return report({ ...row.place, column: 'id' }, duplicateId(id, before.row.place.line!));
+    if (voltage !== null && voltages.includes(voltage)) {
+      report({ ...row.place, column: 'id' }, duplicateId(id, before.row.place.line!));
+      return;
+    }
     checkLoadedPoint(reading, rated);
     this.reportDifferences(before, row, rated);
     candidate.sheet.otherVoltages.push(Object.fromEntries(reading.values) as unknown as RatedFigures);

@@ -1,7 +1,7 @@
 import { nearestName } from '../problem/nearest-name.js';
 import * as say from '../problem/table-messages.js';
 import type { Report } from '../problem/trouble.js';
-import { implausible, outOfBounds } from '../problem/value-messages.js';
+import { implausible, outOfBounds, quotientForProduct } from '../problem/value-messages.js';
 import { isoDate } from '../quantity/date-text.js';
 import { type Dimension, dimensionPhrase } from '../quantity/dimension.js';
 import type { FieldDeclaration } from '../quantity/field.js';
@@ -103,7 +103,10 @@ function apartUnit(cell: Cell, dimension: Dimension, report: Report): Unit | nul
   const { text, place } = cell.unit;
   const found = findUnits(text);
   const fitting = found.find((unit) => unit.dimension === dimension);
-  if (fitting !== undefined) return fitting;
+  if (fitting !== undefined) {
+    if (fitting.slipFor !== null) report(place, quotientForProduct(text, text, fitting.slipFor));
+    return fitting;
+  }
   if (found.length === 0) report(place, say.unknownHeaderUnit(place.column ?? text, text));
   else
     report(
@@ -150,7 +153,8 @@ export function formatSi(si: number, field: FieldDeclaration): string {
 }
 
 function rangePhrase({ low, high }: Bounds, field: FieldDeclaration): string {
-  if (high === Number.POSITIVE_INFINITY || high >= Number.MAX_SAFE_INTEGER) return `at least ${formatSi(low, field)}`;
+  if (high === Number.POSITIVE_INFINITY || high >= Number.MAX_SAFE_INTEGER)
+    return `at least ${formatSi(low, field)}`;
   if (low === Number.NEGATIVE_INFINITY) return `at most ${formatSi(high, field)}`;
   return field.displayUnit === null
     ? formatRange(low, high, field.dimension!)
@@ -169,11 +173,21 @@ function readChoice(field: FieldDeclaration, cell: Cell, _style: NumberStyle, re
   const word = cell.text.trim();
   const found = field.choices.find((choice) => choice === word.toLowerCase());
   if (found !== undefined) return given(found, word);
-  report(cell.place, say.unknownChoice(field.name, cell.text, field.choices, nearestName(word, field.choices)));
+  report(
+    cell.place,
+    say.unknownChoice(field.name, cell.text, field.choices, nearestName(word, field.choices)),
+  );
   return failed;
 }
 
-const yesWords: Record<string, string> = { yes: 'yes', y: 'yes', true: 'yes', no: 'no', n: 'no', false: 'no' };
+const yesWords: Record<string, string> = {
+  yes: 'yes',
+  y: 'yes',
+  true: 'yes',
+  no: 'no',
+  n: 'no',
+  false: 'no',
+};
 
 function readYesNo(field: FieldDeclaration, cell: Cell, style: NumberStyle, report: Report): CellReading {
   const word = Object.hasOwn(yesWords, cell.text.trim().toLowerCase())

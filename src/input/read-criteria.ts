@@ -5,10 +5,10 @@ import { formatQuantity } from '../quantity/format.js';
 import type { Criterion, CriterionId } from '../study/choosing.js';
 import { type CriterionFacts, criterionFacts, criterionFields } from '../study/choosing-fields.js';
 import { type Scale, scaleOf } from './criterion-scale.js';
-import { readLimit } from './read-limit.js';
 import type { Assumptions } from './read-assumptions.js';
+import { readLimit } from './read-limit.js';
 import { RowReading } from './row-reading.js';
-import { requireColumns, type Row, type Table } from './table.js';
+import { type Row, requireColumns, type Table } from './table.js';
 
 /** Reads criteria.csv; blank scales take fixed ones, stated in the note. */
 export function readCriteria(
@@ -66,7 +66,8 @@ function criterionOf(
     worthFull: taken?.worthFull ?? null,
     must,
     origin: 'given',
-    note: scale === null && taken !== null ? [note, taken.note].filter((text) => text !== '').join('; ') : note,
+    note:
+      scale === null && taken !== null ? [note, taken.note].filter((text) => text !== '').join('; ') : note,
   };
 }
 

@@ -4,7 +4,7 @@ import type { Report } from '../problem/trouble.js';
 import { type FieldDeclaration, quantity } from '../quantity/field.js';
 import { halfWidth95 } from '../quantity/quantile.js';
 import type { Spread } from '../quantity/spread.js';
-import type { Measurement, MeasuredQuantity } from '../study/choosing.js';
+import type { MeasuredQuantity, Measurement } from '../study/choosing.js';
 import { measuredDimensions, measuredFields, measuredHabits } from '../study/choosing-fields.js';
 import type { Provenance } from '../study/provenance.js';
 import type { DayBlock } from '../study/show.js';
@@ -12,7 +12,7 @@ import { dayFields } from '../study/show-fields.js';
 import type { Assumptions } from './read-assumptions.js';
 import { readCell } from './read-cell.js';
 import { RowReading } from './row-reading.js';
-import { type Cell, requireColumns, type Row, type Table } from './table.js';
+import { type Cell, type Row, requireColumns, type Table } from './table.js';
 
 const requiredNames = (fields: typeof dayFields) =>
   fields.filter(({ presence }) => presence === 'required').map(({ name }) => name);
@@ -43,7 +43,12 @@ export function readMeasured(table: Table, assumptions: Assumptions, report: Rep
   const lines = new Map<string, number>();
   for (const row of table.rows) {
     const lead = new RowReading(null, '', row.place, report);
-    const measured = lead.readOne(measuredFields[0]!, row.cells, table.style, absent) as MeasuredQuantity | null;
+    const measured = lead.readOne(
+      measuredFields[0]!,
+      row.cells,
+      table.style,
+      absent,
+    ) as MeasuredQuantity | null;
     if (measured === null) continue;
     const first = lines.get(measured);
     if (first !== undefined) report({ ...row.place, column: 'quantity' }, duplicateId(measured, first));
@@ -100,5 +105,6 @@ function defaultSpread(cell: Cell, field: FieldDeclaration, table: Table, share:
 
 /** Measurements belong to the baseline: without one they mean nothing. */
 export function checkMeasuredBaseline(table: Table, baselineId: string | null, report: Report): void {
-  if (baselineId === null) report({ file: table.file, line: null, column: null }, say.measuredWithoutBaseline());
+  if (baselineId === null)
+    report({ file: table.file, line: null, column: null }, say.measuredWithoutBaseline());
 }

@@ -38,6 +38,7 @@ export function readLimit(
   if (reading.state !== 'given') return null;
   const taken = stated?.[1] ?? direction;
   if (stated === undefined) report(cell.place, say.limitTaken(id, text, `${words[direction]} ${value}`));
-  else if (taken !== direction) report(cell.place, say.limitAgainstDirection(id, text, `${words[direction]} ${value}`));
+  else if (taken !== direction)
+    report(cell.place, say.limitAgainstDirection(id, text, `${words[direction]} ${value}`));
   return { direction: taken, bound: reading.value as number };
 }

@@ -7,7 +7,7 @@ import { loadFields, packFields } from '../study/supply-fields.js';
 import { chemistryHistory, chemistryOf } from './chemistry.js';
 import type { Assumptions } from './read-assumptions.js';
 import { RowReading } from './row-reading.js';
-import { requireColumns, type Row, type Table } from './table.js';
+import { type Row, requireColumns, type Table } from './table.js';
 
 /** Rows of packs.csv or loads.csv that could be read, with the history of every value. */
 export interface RowsReading<T> {
@@ -62,7 +62,12 @@ function readRows<T>(
   const lines = new Map<string, number>();
   const result: RowsReading<T> = { entries: [], provenance: new Map(), ids: [] };
   for (const row of table.rows) {
-    const id = new RowReading(null, '', row.place, report).readOne(fields[0]!, row.cells, table.style, absent);
+    const id = new RowReading(null, '', row.place, report).readOne(
+      fields[0]!,
+      row.cells,
+      table.style,
+      absent,
+    );
     if (typeof id === 'string') {
       const first = lines.get(id);
       if (first !== undefined) {
@@ -72,7 +77,16 @@ function readRows<T>(
       lines.set(id, row.place.line!);
       result.ids.push(id);
     }
-    const reading = readRow(row, id as string | null, table, fields.slice(1), list, assumptions, report, absent);
+    const reading = readRow(
+      row,
+      id as string | null,
+      table,
+      fields.slice(1),
+      list,
+      assumptions,
+      report,
+      absent,
+    );
     takeDefaults(reading, fields, group, assumptions);
     const provenance: Provenance[] = [];
     const entry = build(reading, provenance);

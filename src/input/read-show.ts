@@ -6,7 +6,7 @@ import { showFields } from '../study/show-fields.js';
 import type { Assumptions } from './read-assumptions.js';
 import { formatSi } from './read-cell.js';
 import { RowReading } from './row-reading.js';
-import { requireColumns, type Row, type Table } from './table.js';
+import { type Row, requireColumns, type Table } from './table.js';
 
 /** One row of show.csv before its place in the list is known. */
 export interface CueRow {
@@ -20,9 +20,14 @@ export interface CueRow {
 }
 
 /** Reads the rows of show.csv; the order of the cues is checked by the cue list. */
-export function readCueRows(table: Table, kind: FeatureKind, assumptions: Assumptions, report: Report): CueRow[] {
+export function readCueRows(
+  table: Table,
+  kind: FeatureKind,
+  assumptions: Assumptions,
+  report: Report,
+): CueRow[] {
   const fields = showFields(kind);
-  const absent = requireColumns(table, ['cue', 'action', 'to', 'seconds'], report);
+  const absent = requireColumns(table, ['action', 'to', 'seconds'], report);
   return table.rows.map((row, index) => {
     const reading = new RowReading(null, '', row.place, report);
     reading.read(fields, row.cells, table.style, undefined, absent);

@@ -4,8 +4,8 @@ import type { Result } from '../problem/issue.js';
 import { nearestName } from '../problem/nearest-name.js';
 import { unknownReference } from '../problem/study-messages.js';
 import type { Report } from '../problem/trouble.js';
-import { criterionFields, measuredFields } from '../study/choosing-fields.js';
 import type { FieldDeclaration } from '../quantity/field.js';
+import { criterionFields, measuredFields } from '../study/choosing-fields.js';
 import { studyColumns } from '../study/fields.js';
 import { dayFields, showFields } from '../study/show-fields.js';
 import type { Study } from '../study/study.js';
@@ -14,7 +14,14 @@ import { buildStudy } from './build-study.js';
 import { applyChanges, type Change, changeOf, changesFile } from './changes.js';
 import { defaultCriteria } from './criterion-scale.js';
 import { cueList } from './cue-list.js';
-import { assumptionsFile, type FileRole, fileRoles, inReadingOrder, type InputFile, roleOf } from './files.js';
+import {
+  assumptionsFile,
+  type FileRole,
+  fileRoles,
+  type InputFile,
+  inReadingOrder,
+  roleOf,
+} from './files.js';
 import { issueCollector } from './issue-collector.js';
 import type { Assumptions } from './read-assumptions.js';
 import { candidateColumnNames, readCandidates } from './read-candidates.js';
@@ -23,7 +30,7 @@ import { checkMeasuredBaseline, readDay, readMeasured } from './read-day.js';
 import { itemCells, readItems } from './read-items.js';
 import { readLoads, readPacks } from './read-packs.js';
 import { readCueRows } from './read-show.js';
-import { readTable, type Table } from './table.js';
+import { readTable, requireColumns, type Table } from './table.js';
 
 export type { Change } from './changes.js';
 export type { InputFile, InputFile as FileContent } from './files.js';
@@ -77,7 +84,8 @@ function read(
     ['study', 'show', 'packs', 'loads', 'criteria', 'day', 'measured'] as const
   ).map((role) => tables[role][0] ?? null);
 
-  const cells = studyTable ? itemCells(studyTable, report) : null;
+  const complete = studyTable && requireColumns(studyTable, ['item', 'value'], report).length === 0;
+  const cells = studyTable && complete ? itemCells(studyTable, report) : null;
   const changes = typed.flatMap((change) => changeOf(change, report) ?? []);
   const changeable = { items: cells, candidates: tables.candidates, packs: packsTable!, loads: loadsTable! };
   applyChanges(changes, changeable, report);
@@ -168,7 +176,12 @@ function readTables(files: readonly InputFile[], report: Report): Record<FileRol
       report(place, sayFile.sameFileTwice(name));
     } else {
       const optional = fileRoles.some((entry) => entry.role === role && !entry.required);
-      const table = readTable(files.find((file) => file.name === name)!, columnNames[role](), report, optional);
+      const table = readTable(
+        files.find((file) => file.name === name)!,
+        columnNames[role](),
+        report,
+        optional,
+      );
       if (table !== null) tables[role].push(table);
     }
     seen.add(name.toLowerCase());

@@ -106,7 +106,12 @@ export class RowReading {
   }
 
   /** Enters a value that follows from others where the cell was blank. */
-  derive(field: FieldDeclaration, value: PropertyValue, basis: string, origin: 'derived' | 'assumed' = 'derived'): void {
+  derive(
+    field: FieldDeclaration,
+    value: PropertyValue,
+    basis: string,
+    origin: 'derived' | 'assumed' = 'derived',
+  ): void {
     if (!this.isBlank(field.property)) return;
     this.enter(field, value, null, { origin, written: null, basis, place: null });
   }

@@ -34,7 +34,9 @@ export function checkLoadedPoint(reading: RowReading, columns: readonly FieldDec
   const field = (property: string) => columns.find((column) => column.property === property)!;
   const rated = ['ratedEffort', 'ratedSpeed', 'ratedCurrentA'];
   if ([...rated, 'stallEffort'].some((property) => reading.failed.has(property))) return;
-  const missing = rated.filter((property) => reading.isBlank(property)).map((property) => field(property).name);
+  const missing = rated
+    .filter((property) => reading.isBlank(property))
+    .map((property) => field(property).name);
   const stall = field('stallEffort');
   if (!reading.isBlank('stallEffort')) {
     const given = rated.find((property) => !reading.isBlank(property));
@@ -106,7 +108,8 @@ function takeByRule({ reading, columns, kind, assumptions }: SheetContext): void
   const switched = reading.text('control') === 'switched';
   take('idle_current', switched ? 'idle_current_switched' : 'idle_current_with_driver');
   if (reading.number('leadAngleRad') !== null || reading.number('screwLeadM') !== null) {
-    for (const name of ['pressure_angle', 'flank_angle', 'friction_running', 'friction_static']) take(name, name);
+    for (const name of ['pressure_angle', 'flank_angle', 'friction_running', 'friction_static'])
+      take(name, name);
   }
   if (reading.number('collarDiameterM') !== null) take('collar_friction', 'collar_friction');
 }

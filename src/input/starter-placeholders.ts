@@ -67,7 +67,14 @@ export const pack: Cells = {
 
 /** Rows that stand as comments in the optional files; invented. */
 export const loads: readonly Cells[] = [
-  { id: 'lamps', label: 'lamps in the wing', power: '3 W', voltage: '12 V', converter_efficiency: '85 %', drawn_when: 'lights' },
+  {
+    id: 'lamps',
+    label: 'lamps in the wing',
+    power: '3 W',
+    voltage: '12 V',
+    converter_efficiency: '85 %',
+    drawn_when: 'lights',
+  },
   { id: 'controller', power: '0.4 W', voltage: '5 V', drawn_when: 'always' },
 ];
 export const criteria: readonly Cells[] = [

@@ -16,8 +16,10 @@ export interface StarterFile {
   text: string;
 }
 
-const warning = '# Starter file. Every figure is an invented placeholder: replace it by your own, or empty it.';
-const blankRule = '# Blank = not known: the tool then takes the value named behind “blank” and lists it as assumed.';
+const warning =
+  '# Starter file. Every figure is an invented placeholder: replace it by your own, or empty it.';
+const blankRule =
+  '# Blank = not known: the tool then takes the value named behind “blank” and lists it as assumed.';
 
 /**
  * A study to fill in: the least that gives an answer, every further item blank, each with a comment that says what it
@@ -29,7 +31,11 @@ export function starterStudy(kinds: DriveKind | readonly DriveKind[]): StarterFi
   const list = typeof kinds === 'string' ? [kinds] : driveKinds.filter((kind) => kinds.includes(kind));
   return [
     { name: 'study.csv', text: studyText(placeholders.candidates[list[0]!].id!) },
-    tableFile('candidates.csv', candidateFields(list), list.map((kind) => placeholders.candidates[kind])),
+    tableFile(
+      'candidates.csv',
+      candidateFields(list),
+      list.map((kind) => placeholders.candidates[kind]),
+    ),
     tableFile('show.csv', showFields('hinge'), placeholders.cues),
     tableFile('packs.csv', packFields, [placeholders.pack]),
     tableFile('loads.csv', loadFields, [], placeholders.loads),
@@ -63,7 +69,8 @@ function tableFile(
   commented: readonly Cells[] = [],
 ): StarterFile {
   const line = (cells: Cells) => csvLine(fields.map((field) => cells[field.name] ?? ''));
-  const hint = commented.length === 0 ? [] : ['# This file is optional. Take the # away from a row to use it.'];
+  const hint =
+    commented.length === 0 ? [] : ['# This file is optional. Take the # away from a row to use it.'];
   const text = csvText([
     warning,
     ...hint,

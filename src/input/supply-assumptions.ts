@@ -47,7 +47,8 @@ const figures: Record<ChemistryId, ChemistryFigures> = {
     activationEnergy: '16 kJ/mol',
     coldLoss: '0.30 %/K',
     voltages: ['4.20', '3.6', '3.0', '2.5'],
-    basis: 'curve of the energy cell with the resistance of cells made for current; from experience, no published source',
+    basis:
+      'curve of the energy cell with the resistance of cells made for current; from experience, no published source',
   },
   lifepo4: {
     resistanceCapacity: '45..65..100 mΩ·Ah',
@@ -74,7 +75,14 @@ function chemistryRows(id: ChemistryId): AssumptionRow[] {
   const voltage = (item: string, index: number) =>
     row('chemistry', id, item, 'voltage', `${voltages[index]} V`, 'per cell, common practice');
   return [
-    row('chemistry', id, 'resistance_capacity', 'resistance-charge', own.resistanceCapacity, `one string of cells; ${basis}`),
+    row(
+      'chemistry',
+      id,
+      'resistance_capacity',
+      'resistance-charge',
+      own.resistanceCapacity,
+      `one string of cells; ${basis}`,
+    ),
     row('chemistry', id, 'immediate_share', 'ratio', own.immediateShare, basis),
     row('chemistry', id, 'relaxation_time', 'time', own.relaxationTime, basis),
     row('chemistry', id, 'activation_energy', 'molar-energy', own.activationEnergy, basis),

@@ -41,6 +41,8 @@ export interface Table {
   file: string;
   header: readonly HeaderColumn[];
   headerLine: number;
+  /** Declared columns that undeclared ones most likely mean; reported with those. */
+  meantColumns: readonly string[];
   rows: readonly Row[];
   style: NumberStyle;
 }
@@ -81,10 +83,22 @@ export function readTable(
     dialect.delimiter !== ',',
   );
   const rows = others.map((record) => rowOf(record, header, file.name, dialect.delimiter === ',', report));
-  return { file: file.name, header: header.filter(isNamed), headerLine: first.line, rows, style };
+  const meantColumns = header.flatMap(({ name }) =>
+    isOwnOrDeclared(name, names) ? [] : (nearestName(name, names) ?? []),
+  );
+  return {
+    file: file.name,
+    header: header.filter(isNamed),
+    headerLine: first.line,
+    meantColumns,
+    rows,
+    style,
+  };
 }
 
 const isNamed = (column: HeaderColumn): boolean => column.name !== '';
+const isOwnOrDeclared = (name: string, names: readonly string[]): boolean =>
+  name === '' || names.includes(name) || name.startsWith('my_');
 
 function headerOf(
   record: FileRecord,
@@ -100,7 +114,7 @@ function headerOf(
     const place = { file, line: record.line, column: written };
     const unit = match === null ? null : { text: match[2]!.trim(), place };
     if (seen.has(name) && name !== '') report(place, say.duplicateColumn(name));
-    else if (name !== '' && !names.includes(name) && !name.startsWith('my_'))
+    else if (!isOwnOrDeclared(name, names))
       report(place, say.unknownColumn(written, nearestName(name, names)));
     seen.add(name);
     return { name, unit };
@@ -122,7 +136,8 @@ function rowOf(
     checkText(text, place, report);
     if (text.trim() === '') return;
     if (column === undefined) {
-      if (index === header.length) report(rowPlace, say.rowTooLong(record.cells.length, header.length, text, commas));
+      if (index === header.length)
+        report(rowPlace, say.rowTooLong(record.cells.length, header.length, text, commas));
     } else if (column.name === '') {
       report(rowPlace, say.columnWithoutName(text, index + 1));
     } else if (!cells.has(column.name)) {
@@ -137,12 +152,17 @@ function checkText(text: string, place: Place, report: Report): void {
   else if (hasHiddenCharacters(text)) report(place, sayFile.controlCharacters(text));
 }
 
-/** Reports declared columns that every row needs and the header lacks. */
+/**
+ * Reports declared columns that every row needs and the header lacks; one that a misspelt column means is left out.
+ *
+ * @returns the columns that are absent, reported here or with the misspelt one
+ */
 export function requireColumns(table: Table, required: readonly string[], report: Report): string[] {
   const have = table.header.map(({ name }) => name);
   const missing = required.filter((name) => !have.includes(name));
   for (const name of missing) {
-    report({ file: table.file, line: table.headerLine, column: name }, say.missingColumn(name, null));
+    if (table.meantColumns.includes(name)) continue;
+    report({ file: table.file, line: table.headerLine, column: name }, say.missingColumn(name));
   }
   return missing;
 }

@@ -16,8 +16,10 @@ interface TypicalItem {
   needed(reading: RowReading): boolean;
 }
 
-const lacks = (...properties: string[]) => (reading: RowReading) =>
-  properties.every((property) => reading.number(property) === null);
+const lacks =
+  (...properties: string[]) =>
+  (reading: RowReading) =>
+    properties.every((property) => reading.number(property) === null);
 const never = () => false;
 const hasThread = (reading: RowReading) =>
   reading.number('leadAngleRad') !== null || reading.number('screwLeadM') !== null;

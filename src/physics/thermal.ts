@@ -23,6 +23,11 @@ const plainDriveKg = 0.06;
 /** Highest winding temperature that is looked for: 400 °C. */
 const runawayK = 673.15;
 
+/** Climbing to the settled temperature: rounds, when it has settled, and how far past it a step may land. */
+const climbRounds = 12;
+const settledToK = 1e-9;
+const largestOvershootK = 0.5;
+
 /** Intervals of the search for the lowest settled temperature. */
 const searchCount = 48;
 
@@ -198,6 +203,32 @@ export function settledWindingK(
     settledWindingRiseK(parameters, powerOfWindingTemperature(windingK), gearPowerW) -
     windingK;
   const startK = parameters.airTemperatureK;
+  return climbTo(excess, startK, maximumK) ?? searchFor(excess, startK, maximumK);
+}
+
+/**
+ * Lowest root by climbing from below along secants. Heat grows at least in proportion with temperature, so the
+ * excess bends upwards and a secant never overshoots its lowest root by much; where one does, nothing is said.
+ */
+function climbTo(excess: (windingK: number) => number, startK: number, maximumK: number): number | null {
+  let lastK = startK;
+  let last = excess(lastK);
+  if (last <= 0) return startK;
+  let nextK = startK + Math.min(last, 1);
+  for (let round = 0; round < climbRounds && nextK < maximumK; round++) {
+    const next = excess(nextK);
+    if (Math.abs(next) < settledToK) return nextK;
+    const slope = (next - last) / (nextK - lastK);
+    if (!(slope < 0) || next < -largestOvershootK) return null;
+    lastK = nextK;
+    last = next;
+    nextK = lastK - last / slope;
+  }
+  return null;
+}
+
+/** Lowest root by looking at every few kelvin; null = none below the maximum. */
+function searchFor(excess: (windingK: number) => number, startK: number, maximumK: number): number | null {
   if (excess(startK) <= 0) return startK;
   let lowK = startK;
   for (let i = 1; i <= searchCount; i++) {

@@ -8,7 +8,9 @@ export function missingFile(file: string, nearest: string | null): Trouble {
     '',
     file,
     `${file} is missing`,
-    nearest === null ? `add ${file} to the study folder` : `is ${quoted(nearest)} meant? Rename it to ${file}`,
+    nearest === null
+      ? `add ${file} to the study folder`
+      : `is ${quoted(nearest)} meant? Rename it to ${file}`,
   );
 }
 
@@ -25,14 +27,25 @@ export function unknownFile(file: string, nearest: string | null): Trouble {
 
 /** Two files with names that differ in case only, or the same name twice. */
 export function sameFileTwice(file: string): Trouble {
-  return errorOf('same-file-twice', file, 'one file of this name', `${quoted(file)} is there twice`, 'keep one of them');
+  return errorOf(
+    'same-file-twice',
+    file,
+    'one file of this name',
+    `${quoted(file)} is there twice`,
+    'keep one of them',
+  );
 }
 
 /** Larger than the program reads. */
 export function fileTooLarge(bytes: number, largest: number): Trouble {
   const size = `${Math.ceil(bytes / 1024 / 1024)} MB`;
   const limit = `${Math.round(largest / 1024 / 1024)} MB`;
-  return errorOf('file-too-large', size, `at most ${limit}`, `the file has ${size}; at most ${limit} are read`);
+  return errorOf(
+    'file-too-large',
+    size,
+    `at most ${limit}`,
+    `the file has ${size}; at most ${limit} are read`,
+  );
 }
 
 /** More rows than the program reads. */

@@ -21,7 +21,8 @@ export function editDistance(from: string, to: string): number {
 
 /**
  * The valid name closest to what was written, or null when none is close enough to be meant.
- * Case, spaces, hyphens and underscores do not count; a name that starts or ends with the word counts as close.
+ * Case, spaces, hyphens and underscores do not count. A name that starts or ends with the word counts as close, and
+ * words that begin alike may differ more.
  *
  * @param written - the unknown name; very long names are never matched
  * @param names - the names that would be valid
@@ -30,12 +31,13 @@ export function nearestName(written: string, names: readonly string[]): string |
   const wanted = plain(written);
   if (wanted === '' || wanted.length > 60) return null;
   let best: string | null = null;
-  let bestDistance = Math.max(1, Math.floor(wanted.length * 0.4)) + 0.5;
+  let bestDistance = Number.POSITIVE_INFINITY;
   for (const name of names) {
     const candidate = plain(name);
     const part = wanted.length >= 4 && (candidate.endsWith(wanted) || candidate.startsWith(wanted));
-    const distance = Math.min(editDistance(wanted, candidate), part ? 1.2 : Number.POSITIVE_INFINITY);
-    if (distance < bestDistance) {
+    const distance = part ? Math.min(1.2, editDistance(wanted, candidate)) : editDistance(wanted, candidate);
+    const share = wanted.slice(0, 4) === candidate.slice(0, 4) ? 0.6 : 0.4;
+    if (distance < bestDistance && distance <= Math.max(1.2, Math.floor(wanted.length * share))) {
       best = name;
       bestDistance = distance;
     }

@@ -47,7 +47,13 @@ export function beyondStop(cue: string, to: string, range: string): Trouble {
 
 /** A move without a goal. */
 export function moveWithoutGoal(cue: string): Trouble {
-  return errorOf('blank-required', '', 'a position', `the move “${quoted(cue)}” says not where to`, 'write the position into “to”');
+  return errorOf(
+    'blank-required',
+    '',
+    'a position',
+    `the move “${quoted(cue)}” says not where to`,
+    'write the position into “to”',
+  );
 }
 
 /** A move that goes nowhere. */
@@ -63,7 +69,13 @@ export function moveNowhere(cue: string, at: string): Trouble {
 
 /** A cue without a duration. */
 export function cueWithoutSeconds(cue: string): Trouble {
-  return errorOf('blank-required', '', 'seconds', `the cue “${quoted(cue)}” says not how long it lasts`, 'write its seconds');
+  return errorOf(
+    'blank-required',
+    '',
+    'seconds',
+    `the cue “${quoted(cue)}” says not how long it lasts`,
+    'write its seconds',
+  );
 }
 
 /** Two loop rows. */
@@ -79,7 +91,13 @@ export function secondLoop(firstLine: number): Trouble {
 
 /** Nothing behind the loop row. */
 export function emptyLoop(): Trouble {
-  return errorOf('empty-loop', 'loop', 'cues behind it', 'there is no cue behind the loop row', 'write the cues that repeat below it');
+  return errorOf(
+    'empty-loop',
+    'loop',
+    'cues behind it',
+    'there is no cue behind the loop row',
+    'write the cues that repeat below it',
+  );
 }
 
 /** Values in the loop row. */

@@ -9,7 +9,9 @@ export function unknownItem(received: string, nearest: string | null): Trouble {
     received,
     nearest ?? 'an item of study.csv',
     `there is no item “${quoted(received)}”`,
-    nearest === null ? 'an item of your own starts with my_ and is kept without being read' : `did you mean ${nearest}?`,
+    nearest === null
+      ? 'an item of your own starts with my_ and is kept without being read'
+      : `did you mean ${nearest}?`,
   );
 }
 
@@ -124,13 +126,21 @@ export function partWithoutWhole(part: string, whole: string): Trouble {
 }
 
 /** An id that no row has. */
-export function unknownReference(item: string, id: string, file: string, nearest: string | null, known: string[]): Trouble {
+export function unknownReference(
+  item: string,
+  id: string,
+  file: string,
+  nearest: string | null,
+  known: string[],
+): Trouble {
   return errorOf(
     'unknown-reference',
     id,
     known.length === 0 ? `an id in ${file}` : listed(known.slice(0, 12)),
     `${item} is “${quoted(id)}”, which is no id in ${file}`,
-    nearest === null ? `choose ${known.length === 0 ? `an id of ${file}` : listed(known.slice(0, 12))}` : `did you mean ${nearest}?`,
+    nearest === null
+      ? `choose ${known.length === 0 ? `an id of ${file}` : listed(known.slice(0, 12))}`
+      : `did you mean ${nearest}?`,
   );
 }
 

@@ -17,14 +17,8 @@ export function unknownColumn(received: string, nearest: string | null): Trouble
 }
 
 /** A column that every row needs. */
-export function missingColumn(name: string, nearest: string | null): Trouble {
-  return errorOf(
-    'missing-column',
-    '',
-    name,
-    `the column ${name} is missing`,
-    nearest === null ? `add ${name} to the header` : `is “${quoted(nearest)}” meant?`,
-  );
+export function missingColumn(name: string): Trouble {
+  return errorOf('missing-column', '', name, `the column ${name} is missing`, `add ${name} to the header`);
 }
 
 /** The same header name twice. */
@@ -85,7 +79,9 @@ export function headerUnitOfAnotherDimension(
     received,
     expected,
     `the unit in “${quoted(received)}” is ${given}, ${expected} is expected${suggestion === '' ? '' : `: ${suggestion}?`}`,
-    suggestion === '' ? 'leave the unit out' : `if you meant ${suggestion}, write ${suggestion} in the brackets`,
+    suggestion === ''
+      ? 'leave the unit out'
+      : `if you meant ${suggestion}, write ${suggestion} in the brackets`,
   );
 }
 

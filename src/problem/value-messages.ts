@@ -113,7 +113,9 @@ export function unitOfAnotherDimension(
     received,
     expected,
     `“${quoted(received)}” is ${given}, ${expected} is expected${suggestion === '' ? '' : `: ${suggestion}?`}`,
-    suggestion === '' ? 'write a bare number' : `if you meant ${suggestion}, write ${suggestion} behind the number`,
+    suggestion === ''
+      ? 'write a bare number'
+      : `if you meant ${suggestion}, write ${suggestion} behind the number`,
   );
 }
 

@@ -31,7 +31,8 @@ export function isoDate(text: string): string | null {
       : dayFirst !== null
         ? [Number(dayFirst[3]), Number(dayFirst[2]), Number(dayFirst[1])]
         : [0, 0, 0];
-  if (year < 1 || monthNumber < 1 || monthNumber > 12 || day < 1 || day > daysIn(year, monthNumber)) return null;
+  if (year < 1 || monthNumber < 1 || monthNumber > 12 || day < 1 || day > daysIn(year, monthNumber))
+    return null;
   const pad = (value: number, width: number) => String(value).padStart(width, '0');
   return `${pad(year, 4)}-${pad(monthNumber, 2)}-${pad(day, 2)}`;
 }

@@ -52,7 +52,8 @@ const wireGauge: Unit = {
   dimension: 'wire-size',
   spellings: ['ga', 'gauge'],
   toSi: gaugeAreaM2,
-  fromSi: (areaM2) => 36 - (39 * Math.log(Math.sqrt((4 * areaM2) / Math.PI) / (0.005 * inchM))) / Math.log(92),
+  fromSi: (areaM2) =>
+    36 - (39 * Math.log(Math.sqrt((4 * areaM2) / Math.PI) / (0.005 * inchM))) / Math.log(92),
   slope: (gauge) => (gaugeAreaM2(gauge) * 2 * Math.log(92)) / 39,
   slipFor: null,
 };

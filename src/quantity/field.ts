@@ -1,6 +1,6 @@
 import { type Dimension, dimensions } from './dimension.js';
 import type { Bounds } from './quantile.js';
-import { valueOf } from './value.js';
+import { valueFrom } from './value.js';
 
 /** How a cell is read. `count` is a whole number; `name` an id that other files refer to. */
 export type FieldKind = 'quantity' | 'count' | 'text' | 'choice' | 'yes-no' | 'date' | 'name';
@@ -96,7 +96,12 @@ export function quantity(
 }
 
 /** A whole number of at least `from`. */
-export function count(name: string, property: string, from: number, told: Told & { to?: number }): FieldDeclaration {
+export function count(
+  name: string,
+  property: string,
+  from: number,
+  told: Told & { to?: number },
+): FieldDeclaration {
   return {
     ...base,
     name,
@@ -127,7 +132,15 @@ export function text(name: string, property: string, told: Told): FieldDeclarati
 
 /** `yes` or `no`. */
 export function yesNo(name: string, property: string, told: Told): FieldDeclaration {
-  return { ...base, name, property, kind: 'yes-no', choices: ['yes', 'no'], meaning: told.meaning, how: told.how };
+  return {
+    ...base,
+    name,
+    property,
+    kind: 'yes-no',
+    choices: ['yes', 'no'],
+    meaning: told.meaning,
+    how: told.how,
+  };
 }
 
 /** A calendar date. */
@@ -161,7 +174,7 @@ function boundsOf(range: string, dimension: Dimension): Bounds {
   const unit = range.replace(/^[^a-zA-Z°µΩ%]*/, '');
   const end = (text: string, otherwise: number) => {
     const number = text.replace(unit, '').trim();
-    return number === '' ? otherwise : valueOf(`${number} ${unit}`.trim(), dimension).nominal;
+    return number === '' ? otherwise : valueFrom(`${number} ${unit}`.trim(), dimension).nominal;
   };
   const ends = [end(open[1]!, Number.NEGATIVE_INFINITY), end(open[2]!, Number.POSITIVE_INFINITY)];
   return { low: Math.min(...ends), high: Math.max(...ends) };

@@ -1,5 +1,5 @@
-import * as say from '../problem/value-messages.js';
 import type { Trouble } from '../problem/trouble.js';
+import * as say from '../problem/value-messages.js';
 import { isDateText, isSpreadsheetError } from './date-text.js';
 import { type Dimension, dimensionPhrase, dimensions } from './dimension.js';
 import { likelyUnit } from './likely-unit.js';
@@ -46,7 +46,7 @@ export function readValue(text: string, context: ValueContext): ValueReading {
 }
 
 /** Reads a text of the program's own tables; the unit is part of the text, or the value is a bare number. */
-export function valueOf(text: string, dimension: Dimension): SpreadValue {
+export function valueFrom(text: string, dimension: Dimension): SpreadValue {
   const takesBare = dimensions[dimension].siUnit === '';
   const bareUnit = takesBare ? unitOf('', dimension) : null;
   const reading = readValue(text, { dimension, bareUnit, style: plainStyle });
@@ -74,11 +74,14 @@ class Reader {
   }
 
   read(): ValueReading {
-    if (/\d[\u2070-\u2079\u00b2\u00b3\u00b9]/.test(this.text)) throw this.notANumber();
+    if (/\p{Nd}[\u2070-\u2079\u00b2\u00b3\u00b9]/u.test(this.text)) throw this.notANumber();
     const [middle, tolerance, ...more] = this.normal.split('±');
     if (more.length > 0) throw new Unreadable(say.malformedSpread(this.text));
     const ends = middle!.split('..');
-    if (ends.length > 3 || (ends.length > 1 && (tolerance !== undefined || ends.some((end) => end.trim() === ''))))
+    if (
+      ends.length > 3 ||
+      (ends.length > 1 && (tolerance !== undefined || ends.some((end) => end.trim() === '')))
+    )
       throw new Unreadable(say.malformedSpread(this.text));
     if (ends.length > 1) return this.range(ends.map((end) => this.piece(end)));
     return this.single(this.piece(middle!), tolerance === undefined ? null : this.piece(tolerance));
@@ -166,17 +169,24 @@ class Reader {
     }
     const found = findUnits(text);
     if (found.length === 0) {
-      if (/^-\s?\d/.test(text) || isDateText(this.normal)) throw new Unreadable(say.malformedSpread(this.text));
+      if (/^-\s?\d/.test(text) || isDateText(this.normal))
+        throw new Unreadable(say.malformedSpread(this.text));
       throw new Unreadable(say.unknownUnit(this.text, text, dimensionPhrase(dimension), likely));
     }
     const fitting = found.find((unit) => unit.dimension === dimension);
     if (fitting === undefined) {
       const suggestion = likelyUnit(found[0]!, dimension);
       throw new Unreadable(
-        say.unitOfAnotherDimension(this.text, dimensionPhrase(found[0]!.dimension), dimensionPhrase(dimension), suggestion),
+        say.unitOfAnotherDimension(
+          this.text,
+          dimensionPhrase(found[0]!.dimension),
+          dimensionPhrase(dimension),
+          suggestion,
+        ),
       );
     }
-    if (fitting.slipFor !== null) this.warnings.push(say.quotientForProduct(this.text, text, fitting.slipFor));
+    if (fitting.slipFor !== null)
+      this.warnings.push(say.quotientForProduct(this.text, text, fitting.slipFor));
     return fitting;
   }
 

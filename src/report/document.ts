@@ -93,7 +93,7 @@ export interface Column {
 export type Block =
   | { kind: 'heading'; level: 1 | 2 | 3; text: string; id: string }
   | { kind: 'paragraph'; text: Inline; style: 'body' | 'lead' | 'small' | 'answer' }
-  | { kind: 'list'; ordered: boolean; items: Inline[] }
+  | { kind: 'list'; ordered: boolean; items: Inline[]; style?: 'body' | 'small' }
   | TableBlock
   | ChartBlock
   | CautionBlock

@@ -93,7 +93,7 @@ function summaryRow(context: ReportContext, candidate: ReportContext['candidates
     limits: limitsSummary(candidate).text,
     runtime: readings.minutes.show(nominal.runtimeS),
     mass: readings.grams.show(nominal.bodyMassKg),
-    holding: readings.watts.show(nominal.holdPowerW),
+    holding: readings.wattsInColumn.show(nominal.holdPowerW),
     cost: readings.money.show(nominal.cost),
     score: readings.ratio.show(candidate.score),
   };

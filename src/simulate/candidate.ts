@@ -14,8 +14,8 @@ import { checkLinkage } from './linkage-check.js';
 import {
   cueFidelity,
   holdFigures,
-  loopCurrents,
   loopEnergy,
+  meanCurrentA,
   tenSecondMeanA,
   worstOnShare,
 } from './loop-figures.js';
@@ -98,12 +98,9 @@ export function simulateCandidate(study: Study, candidate: Candidate): Candidate
   const moves = leadIn.stuckAt === null && loop.stuckAt === null;
   const run = moves ? runOnPack(pack, leadIn.samples, loop.samples) : null;
   const heat = simulateHeat(study, candidate, model, moves ? loop.samples : null, run?.runDown.runtimeS ?? 0);
-  const currents = moves ? loopCurrents(loop.samples, model.bus.packNominalV) : null;
+  const meanA = moves ? meanCurrentA(loop.samples, model.bus.packNominalV) : null;
   // What is played once still has to get through fuse and protection board.
-  const peakA =
-    currents === null
-      ? null
-      : Math.max(currents.peakA, loopCurrents(leadIn.samples, model.bus.packNominalV).peakA);
+  const peakA = moves ? Math.max(leadIn.peakCurrentA, loop.peakCurrentA) : null;
   const startA = finite(startUpCurrentA(model, type, pack.leadOhm));
   const nominal: NominalOutcome = {
     runtimeS: run?.runDown.runtimeS ?? null,
@@ -112,11 +109,11 @@ export function simulateCandidate(study: Study, candidate: Candidate): Candidate
     loopS: moves ? loop.samples.totalS : null,
     cueFidelityRatio: moves ? cueFidelity([...study.show.leadIn, ...study.show.loop], stretches) : null,
     stretchRatios: stretches,
-    meanPackCurrentA: currents?.meanA ?? null,
+    meanPackCurrentA: meanA,
     peakPackCurrentA: peakA,
     ...holdOutcome(model, loop, study.show.loop, sheet.holdCurrentA !== null),
     locking: prepared.locking,
-    ...handsOutcome(study, model, sheet.shortsWhenOff),
+    ...handsOutcome(study, model, sheet.shortsWhenOff, prepared.locking !== 'does-not-hold'),
     startUpCurrentA: startA,
     ...heat.outcome,
     onShareFraction: moves && sheet.onPeriodS !== null ? worstOnShare(loop.samples, sheet.onPeriodS) : null,
@@ -140,7 +137,7 @@ export function simulateCandidate(study: Study, candidate: Candidate): Candidate
     demand: {
       peakCurrentA: peakA,
       tenSecondCurrentA: moves ? tenSecondMeanA(loop.samples, model.bus.packNominalV) : null,
-      meanCurrentA: currents?.meanA ?? null,
+      meanCurrentA: meanA,
       startUpCurrentA: startA,
     },
     series: {
@@ -152,7 +149,7 @@ export function simulateCandidate(study: Study, candidate: Candidate): Candidate
     findings: [
       ...sheetFindings(type, sheet, typical, model.drive, model.bus.nominalV),
       ...linkage.findings,
-      ...warmFindings(study, model, heat.outcome.windingTemperatureK),
+      ...warmFindings(study, model, loop, heat.outcome.windingTemperatureK),
       ...powerFindings(study, candidate, prepared),
     ],
     assumed: assumedOf(study, candidate, prepared),
@@ -220,18 +217,23 @@ type HandsPart = Pick<
 >;
 
 /** What a person or a power cut meets: fall, push and crush. */
-function handsOutcome(study: Study, model: CandidateModel, shortsWhenOff: boolean): HandsPart {
+function handsOutcome(
+  study: Study,
+  model: CandidateModel,
+  shortsWhenOff: boolean,
+  locks: boolean,
+): HandsPart {
   const holds = [...study.show.leadIn, ...study.show.loop].filter((cue) => cue.action === 'hold');
   const highest = Math.max(...holds.map((cue) => cue.fromPosition));
   // Without any hold the highest cue position is the worst place to lose power.
   const from = holds.length > 0 ? highest : model.range.highest;
-  const firstHold = study.show.loop.find((cue) => cue.action === 'hold') ?? holds[0];
-  const push = pushAt(model, firstHold?.fromPosition ?? model.range.highest);
+  const push = pushAt(model, holds[0]?.fromPosition ?? model.range.highest, locks);
   const crush = crushForces(model);
   const lower = study.feature.lowerStopPosition;
   return {
     powerCut: {
-      ...powerCut(model, from, lower, study.carrier.worn, shortsWhenOff),
+      ...powerCut(model, from, lower, study.carrier.worn, false),
+      decides: shortsWhenOff ? 'shorted' : 'open',
       shorted: powerCut(model, from, lower, study.carrier.worn, true),
     },
     pushDownN: finite(push.downN),

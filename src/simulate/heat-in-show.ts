@@ -22,21 +22,20 @@ const mostRounds = 60;
 export function settledShowHeat(parameters: ThermalParameters, heat: HeatLoad): ShowHeat | null {
   const meanK = settledWindingK(parameters, (windingK) => heat.meanCopperW(windingK), heat.meanGearW());
   if (meanK === null) return null;
-  const { samples } = heat;
   const node = twoNode(parameters);
-  const temperaturesK = new Float64Array(samples.count).fill(meanK);
-  const powersW = new Float64Array(samples.count);
+  const temperaturesK = new Float64Array(heat.count).fill(meanK);
+  const powersW = new Float64Array(heat.count);
   const rises = new Float64Array(2);
   const airK = parameters.airTemperatureK;
   for (let round = 0; round < mostRounds; round++) {
-    for (let k = 0; k < samples.count; k++) powersW[k] = heat.copperW(k, temperaturesK[k]!);
+    for (let k = 0; k < heat.count; k++) powersW[k] = heat.copperW(k, temperaturesK[k]!);
     periodicStart(node, heat, powersW, rises);
     let highestWinding = rises[0]!;
     let highestCase = rises[1]!;
     let largestChangeK = 0;
-    for (let k = 0; k < samples.count; k++) {
+    for (let k = 0; k < heat.count; k++) {
       const before = rises[0]!;
-      twoNodeStep(node, rises, powersW[k]!, heat.gearHeatsW[k]!, samples.durationsS[k]!);
+      twoNodeStep(node, rises, powersW[k]!, heat.gearHeatsW[k]!, heat.durationsS[k]!);
       const middleK = airK + (before + rises[0]!) / 2;
       largestChangeK = Math.max(largestChangeK, Math.abs(middleK - temperaturesK[k]!));
       temperaturesK[k] = middleK;
@@ -56,15 +55,14 @@ function periodicStart(
   powersW: Float64Array,
   rises: Float64Array,
 ): void {
-  const { samples } = heat;
   rises.fill(0);
-  for (let k = 0; k < samples.count; k++) {
-    twoNodeStep(node, rises, powersW[k]!, heat.gearHeatsW[k]!, samples.durationsS[k]!);
+  for (let k = 0; k < heat.count; k++) {
+    twoNodeStep(node, rises, powersW[k]!, heat.gearHeatsW[k]!, heat.durationsS[k]!);
   }
   const first = Float64Array.of(1, 0);
   const second = Float64Array.of(0, 1);
-  twoNodeStep(node, first, 0, 0, samples.totalS);
-  twoNodeStep(node, second, 0, 0, samples.totalS);
+  twoNodeStep(node, first, 0, 0, heat.totalS);
+  twoNodeStep(node, second, 0, 0, heat.totalS);
   const a = 1 - first[0]!;
   const b = -second[0]!;
   const c = -first[1]!;

@@ -10,7 +10,11 @@ import { type LoopSamples, sampleKinds } from './loop-samples.js';
 /** Points of one bounce over which the hold heat is averaged. */
 const bouncePoints = 8;
 
-/** Heat in the copper of one drive at a current, a speed and a winding temperature. (M15, M19) */
+/**
+ * Heat in the copper of one drive at a current, a speed and a winding temperature. (M15, M19)
+ *
+ * What a generating motor cannot return is taken to be burnt in its own copper, the worst place for it.
+ */
 export function copperHeatW(
   model: CandidateModel,
   currentA: number,
@@ -21,7 +25,8 @@ export function copperHeatW(
   const ohm = model.drive.resistanceOhm * warm;
   const backV = model.drive.speedConstant * speed;
   const voltageV = currentA * ohm + backV;
-  if (!model.drive.pulsed || (currentA < 0 && voltageV >= 0)) return currentA * currentA * ohm;
+  if (!model.drive.pulsed) return currentA * currentA * ohm;
+  if (currentA < 0 && voltageV >= 0) return model.regenerates ? currentA * currentA * ohm : -backV * currentA;
   const busV = model.bus.nominalV;
   const magnitudeA = Math.abs(currentA);
   // Warm copper shortens L/R, so the pulses look slower by the same ratio.
@@ -50,9 +55,20 @@ export function holdHeatW(model: CandidateModel, currentsA: readonly number[], w
   return (model.holdCorrectionRatio * sum) / currentsA.length;
 }
 
-/** The heat one drive makes over a played loop, as a function of its winding temperature. */
+/** Longest stretch over which the copper is taken at one temperature. */
+const longestPieceS = 2;
+
+/**
+ * The heat one drive makes over a played loop, as a function of its winding temperature. Long samples are cut into
+ * pieces, so that the copper of each follows its own temperature.
+ */
 export class HeatLoad {
+  readonly count: number;
+  readonly totalS: number;
+  readonly durationsS: Float64Array;
   readonly gearHeatsW: Float64Array;
+  /** Sample of the loop that a piece belongs to. */
+  readonly sampleIndexes: Int32Array;
   private readonly holds = new Map<number, number[]>();
 
   constructor(
@@ -60,43 +76,65 @@ export class HeatLoad {
     readonly samples: LoopSamples,
     bounceFraction: number,
   ) {
-    this.gearHeatsW = new Float64Array(samples.count);
+    const pieces = pieceCounts(samples);
+    this.count = pieces.reduce((sum, count) => sum + count, 0);
+    this.totalS = samples.totalS;
+    this.durationsS = new Float64Array(this.count);
+    this.gearHeatsW = new Float64Array(this.count);
+    this.sampleIndexes = new Int32Array(this.count);
+    let next = 0;
     for (let k = 0; k < samples.count; k++) {
       if (samples.kinds[k] === sampleKinds.hold && !model.unpoweredHold) {
         this.holds.set(k, bounceCurrentsA(model, samples.positions[k]!, bounceFraction));
       }
-      this.gearHeatsW[k] = gearHeatW(
+      const gearW = gearHeatW(
         model.drive.speedConstant,
         samples.speeds[k]!,
         samples.motorCurrentsA[k]!,
         samples.efforts[k]!,
       );
+      for (let piece = 0; piece < pieces[k]!; piece++) {
+        this.sampleIndexes[next] = k;
+        this.durationsS[next] = samples.durationsS[k]! / pieces[k]!;
+        this.gearHeatsW[next++] = gearW;
+      }
     }
   }
 
-  /** Heat in the copper during sample `k` with the winding at a temperature. */
-  copperW(k: number, windingK: number): number {
+  /** Heat in the copper during a piece with the winding at a temperature. */
+  copperW(piece: number, windingK: number): number {
+    return this.sampleCopperW(this.sampleIndexes[piece]!, windingK);
+  }
+
+  /** The same for sample `k` of the loop. */
+  sampleCopperW(k: number, windingK: number): number {
     const { samples, model } = this;
+    if (samples.kinds[k] === sampleKinds.move) {
+      return copperHeatW(model, samples.motorCurrentsA[k]!, samples.speeds[k]!, windingK);
+    }
     const currentsA = this.holds.get(k);
-    if (currentsA !== undefined) return holdHeatW(model, currentsA, windingK);
-    if (samples.kinds[k] !== sampleKinds.move) return 0;
-    return copperHeatW(model, samples.motorCurrentsA[k]!, samples.speeds[k]!, windingK);
+    return currentsA === undefined ? 0 : holdHeatW(model, currentsA, windingK);
   }
 
   /** Mean over the loop with the winding at one temperature throughout. */
   meanCopperW(windingK: number): number {
+    const { samples } = this;
     let energyJ = 0;
-    for (let k = 0; k < this.samples.count; k++) {
-      energyJ += this.copperW(k, windingK) * this.samples.durationsS[k]!;
-    }
-    return energyJ / this.samples.totalS;
+    for (let k = 0; k < samples.count; k++)
+      energyJ += this.sampleCopperW(k, windingK) * samples.durationsS[k]!;
+    return energyJ / this.totalS;
   }
 
   meanGearW(): number {
     let energyJ = 0;
-    for (let k = 0; k < this.samples.count; k++) {
-      energyJ += this.gearHeatsW[k]! * this.samples.durationsS[k]!;
-    }
-    return energyJ / this.samples.totalS;
+    for (let piece = 0; piece < this.count; piece++)
+      energyJ += this.gearHeatsW[piece]! * this.durationsS[piece]!;
+    return energyJ / this.totalS;
   }
+}
+
+function pieceCounts(samples: LoopSamples): number[] {
+  return Array.from({ length: samples.count }, (_, k) =>
+    Math.max(1, Math.ceil(samples.durationsS[k]! / longestPieceS)),
+  );
 }

@@ -7,7 +7,7 @@ const longestSeriesS = 4 * 3600;
 const pointCount = 240;
 
 /** Winding temperatures at which the heat of a cue is worked out; linear between them. */
-const gridK = [253.15, 293.15, 333.15, 373.15, 413.15, 473.15, 673.15];
+const gridK = [253.15, 313.15, 373.15, 673.15];
 
 /** A cue as a stretch of constant heat that depends on the winding's temperature. */
 interface CueHeat {
@@ -24,7 +24,7 @@ export function showHeatSeries(parameters: ThermalParameters, heat: HeatLoad, ru
   const node = twoNode(parameters);
   const rises = new Float64Array(2);
   const airK = parameters.airTemperatureK;
-  const untilS = Math.min(longestSeriesS, Math.max(runtimeS, heat.samples.totalS));
+  const untilS = Math.min(longestSeriesS, Math.max(runtimeS, heat.totalS));
   const spacingS = untilS / pointCount;
   let timeS = 0;
   let nextS = 0;
@@ -48,17 +48,18 @@ function cueHeats(heat: HeatLoad): CueHeat[] {
   const { samples } = heat;
   const cues: CueHeat[] = [];
   let lastIndex = -1;
-  for (let k = 0; k < samples.count; k++) {
+  for (let piece = 0; piece < heat.count; piece++) {
+    const k = heat.sampleIndexes[piece]!;
     if (samples.cueIndexes[k] !== lastIndex) {
       lastIndex = samples.cueIndexes[k]!;
       cues.push({ durationS: 0, copperW: gridK.map(() => 0), gearW: 0 });
     }
     const cue = cues[cues.length - 1]!;
-    const durationS = samples.durationsS[k]!;
+    const durationS = heat.durationsS[piece]!;
     cue.durationS += durationS;
-    cue.gearW += heat.gearHeatsW[k]! * durationS;
+    cue.gearW += heat.gearHeatsW[piece]! * durationS;
     gridK.forEach((windingK, i) => {
-      cue.copperW[i]! += heat.copperW(k, windingK) * durationS;
+      cue.copperW[i]! += heat.copperW(piece, windingK) * durationS;
     });
   }
   return cues.map((cue) => ({

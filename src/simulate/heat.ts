@@ -66,7 +66,7 @@ export function simulateHeat(
 
 /** The pose that is held for ever: that of the first hold cue; null when the show has none. */
 function heldPosition(study: Study): number | null {
-  const hold = [...study.show.loop, ...study.show.leadIn].find((cue) => cue.action === 'hold');
+  const hold = [...study.show.leadIn, ...study.show.loop].find((cue) => cue.action === 'hold');
   return hold?.fromPosition ?? null;
 }
 

@@ -9,16 +9,12 @@ import { loadsDraw } from './play-loop.js';
 /** Window of the ten-second mean that protection boards and fuses feel. */
 const windowS = 10;
 
-/** Mean and peak of the whole pack current over one loop, at nominal voltage. */
-export function loopCurrents(samples: LoopSamples, packNominalV: number) {
+/** Mean of the whole pack current over one loop, at a bus voltage. */
+export function meanCurrentA(samples: LoopSamples, busV: number): number {
   let chargeC = 0;
-  let peakA = 0;
-  for (let k = 0; k < samples.count; k++) {
-    const currentA = packCurrentAtA(samples, k, packNominalV);
-    chargeC += currentA * samples.durationsS[k]!;
-    peakA = Math.max(peakA, currentA);
-  }
-  return { meanA: chargeC / samples.totalS, peakA };
+  for (let k = 0; k < samples.count; k++)
+    chargeC += packCurrentAtA(samples, k, busV) * samples.durationsS[k]!;
+  return chargeC / samples.totalS;
 }
 
 /**
@@ -38,27 +34,33 @@ export function worstWindowMean(
     ends[k + 1] = ends[k]! + samples.durationsS[k]!;
     sums[k + 1] = sums[k]! + quantity(k) * samples.durationsS[k]!;
   }
-  const sumUntil = (timeS: number): number => {
-    const loops = Math.floor(timeS / totalS);
-    const withinS = timeS - loops * totalS;
-    let low = 0;
-    let high = count;
-    while (high - low > 1) {
-      const middle = (low + high) >> 1;
-      if (ends[middle]! <= withinS) low = middle;
-      else high = middle;
-    }
-    const spanS = ends[high]! - ends[low]! || 1;
-    const share = (withinS - ends[low]!) / spanS;
-    return loops * sums[count]! + sums[low]! + share * (sums[high]! - sums[low]!);
+  const total = sums[count]!;
+  // Sum up to a time that only grows from call to call, in the endlessly repeated loop.
+  const runningSum = () => {
+    let loops = 0;
+    let k = 0;
+    return (timeS: number): number => {
+      for (;;) {
+        const withinS = timeS - loops * totalS;
+        if (withinS <= ends[k + 1]!)
+          return loops * total + sums[k]! + quantity(k) * Math.max(0, withinS - ends[k]!);
+        if (k < count - 1) k++;
+        else {
+          k = 0;
+          loops++;
+        }
+      }
+    };
   };
-  // Whole loops that keep the backward window at positive times.
-  const aheadS = Math.ceil(lengthS / totalS) * totalS;
+  const windowEnd = runningSum();
+  const windowStart = runningSum();
+  // Whole loops ahead, so that a window that ends at a step starts at a positive time.
+  const ahead = Math.ceil(lengthS / totalS);
   let largest = 0;
   for (let k = 0; k < count; k++) {
     // The best window starts or ends where the quantity steps.
-    const forward = sumUntil(ends[k]! + lengthS) - sums[k]!;
-    const backward = sumUntil(ends[k]! + aheadS) - sumUntil(ends[k]! + aheadS - lengthS);
+    const forward = windowEnd(ends[k]! + lengthS) - sums[k]!;
+    const backward = ahead * total + sums[k]! - windowStart(ends[k]! + ahead * totalS - lengthS);
     largest = Math.max(largest, forward / lengthS, backward / lengthS);
   }
   return largest;
@@ -82,27 +84,35 @@ export function loopEnergy(
   const { bus, driveCount } = model;
   const byKind = [0, 0, 0];
   let idleJ = 0;
-  const perLoad = loads.map((load) => ({ id: load.id, label: load.label, energyJ: 0 }));
-  const draw: BusDraw = { powerW: 0, currentA: 0 };
   // What a regulator loses is charged to the drives behind it.
   const upstream = bus.regulated ? 1 / bus.regulatorEfficiency : 1;
+  const movingS = new Float64Array(cues.length);
+  const stillS = new Float64Array(cues.length);
   for (let k = 0; k < samples.count; k++) {
     const durationS = samples.durationsS[k]!;
     const driveW = samples.drivePowersW[k]! + samples.driveCurrentsA[k]! * bus.nominalV;
     byKind[samples.kinds[k]!]! += driveCount * driveW * upstream * durationS;
     idleJ += driveCount * samples.idleCurrentsA[k]! * bus.nominalV * upstream * durationS;
-    const cue = cues[samples.cueIndexes[k]!]!;
-    loads.forEach((load, index) => {
-      loadsDraw([load], cue.lightsFraction, samples.kinds[k] === sampleKinds.move, bus.packNominalV, draw);
-      perLoad[index]!.energyJ += (draw.powerW + draw.currentA * bus.packNominalV) * durationS;
-    });
+    const times = samples.kinds[k] === sampleKinds.move ? movingS : stillS;
+    times[samples.cueIndexes[k]!]! += durationS;
   }
+  const draw: BusDraw = { powerW: 0, currentA: 0 };
+  const energyOf = (load: Load): number => {
+    let energyJ = 0;
+    cues.forEach((cue, index) => {
+      for (const [moving, times] of [[true, movingS] as const, [false, stillS] as const]) {
+        loadsDraw([load], cue.lightsFraction, moving, bus.packNominalV, draw);
+        energyJ += (draw.powerW + draw.currentA * bus.packNominalV) * times[index]!;
+      }
+    });
+    return energyJ;
+  };
   return {
     drivesMovingJ: byKind[sampleKinds.move]!,
     drivesHoldingJ: byKind[sampleKinds.hold]!,
     drivesRestingJ: byKind[sampleKinds.rest]!,
     drivesIdleJ: idleJ,
-    loads: perLoad,
+    loads: loads.map((load) => ({ id: load.id, label: load.label, energyJ: energyOf(load) })),
   };
 }
 

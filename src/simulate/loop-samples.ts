@@ -55,33 +55,3 @@ export function emptySamples(capacity: number): LoopSamples {
 export function packCurrentAtA(samples: LoopSamples, index: number, busV: number): number {
   return samples.packPowersW[index]! / busV + samples.packCurrentsA[index]!;
 }
-
-/**
- * The same load on the pack with every so-many samples of a move taken together, for playing it over hours.
- * Their means keep charge and energy exactly; only the pack's side is filled in.
- * @param group samples of one cue and kind that become one, at least 1
- */
-export function thinned(samples: LoopSamples, group: number): LoopSamples {
-  const thin = emptySamples(samples.count);
-  for (let k = 0; k < samples.count; ) {
-    const into = thin.count++;
-    const cue = samples.cueIndexes[k]!;
-    const kind = samples.kinds[k]!;
-    let durationS = 0;
-    let powerJ = 0;
-    let chargeC = 0;
-    for (let taken = 0; taken < group && k < samples.count; taken++, k++) {
-      if (samples.cueIndexes[k] !== cue || samples.kinds[k] !== kind) break;
-      durationS += samples.durationsS[k]!;
-      powerJ += samples.packPowersW[k]! * samples.durationsS[k]!;
-      chargeC += samples.packCurrentsA[k]! * samples.durationsS[k]!;
-    }
-    thin.cueIndexes[into] = cue;
-    thin.kinds[into] = kind;
-    thin.durationsS[into] = durationS;
-    thin.packPowersW[into] = powerJ / durationS;
-    thin.packCurrentsA[into] = chargeC / durationS;
-    thin.totalS += durationS;
-  }
-  return thin;
-}

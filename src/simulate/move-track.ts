@@ -17,10 +17,7 @@ export interface MovePoint {
   voltageV: number;
 }
 
-/**
- * One move cue sampled at equal times: what does not depend on how far it is stretched.
- * Even samples are the ends of intervals, odd ones their middles, so `2·intervals + 1` in all.
- */
+/** One move cue sampled at equal times, both ends included: what does not depend on how far it is stretched. */
 export class MoveTrack {
   readonly positions: Float64Array;
   private readonly staticEfforts: Float64Array;
@@ -28,18 +25,19 @@ export class MoveTrack {
   private readonly slopes: Float64Array;
   private readonly velocities: Float64Array;
   private readonly accelerations: Float64Array;
-  readonly count: number;
   /** +1 for a move towards higher positions. */
   private readonly direction: number;
   private readonly draw: BusDraw = { powerW: 0, currentA: 0 };
-  readonly point: MovePoint = { effort: 0, speed: 0, currentA: 0, voltageV: 0 };
+  private readonly point: MovePoint = { effort: 0, speed: 0, currentA: 0, voltageV: 0 };
+  /** Sample that failed last: the first to ask next time. */
+  private hardest = 0;
 
   constructor(
     private readonly model: CandidateModel,
     cue: Cue,
-    intervals: number,
+    /** Samples, ends included. */
+    readonly count: number,
   ) {
-    this.count = 2 * intervals + 1;
     const travel = cue.toPosition - cue.fromPosition;
     this.direction = Math.sign(travel) || 1;
     const numbers = () => new Float64Array(this.count);
@@ -86,18 +84,22 @@ export class MoveTrack {
 
   /** Whether every sample stays within the weakest bus and the regulator's current. */
   private possibleAt(stretch: number): boolean {
-    const { model, draw } = this;
-    const limitV = usableVoltageFraction * model.bus.weakV;
+    if (!this.sampleIsPossible(this.hardest, stretch)) return false;
     for (let i = 0; i < this.count; i++) {
-      const point = this.evaluate(i, stretch);
-      if (!(Math.abs(point.voltageV) <= limitV)) return false;
-      if (model.bus.regulatorLimitA < Number.POSITIVE_INFINITY) {
-        busDraw(model, point.currentA, point.voltageV, draw);
-        const needA = drivesCurrentA(model, draw, model.drive.idleCurrentA, model.bus.nominalV);
-        if (needA > model.bus.regulatorLimitA) return false;
-      }
+      if (this.sampleIsPossible(i, stretch)) continue;
+      this.hardest = i;
+      return false;
     }
     return true;
+  }
+
+  private sampleIsPossible(i: number, stretch: number): boolean {
+    const { bus, drive } = this.model;
+    const point = this.evaluate(i, stretch);
+    if (!(Math.abs(point.voltageV) <= usableVoltageFraction * bus.weakV)) return false;
+    if (bus.regulatorLimitA === Number.POSITIVE_INFINITY) return true;
+    busDraw(this.model, point.currentA, point.voltageV, this.draw);
+    return drivesCurrentA(this.model, this.draw, drive.idleCurrentA, bus.nominalV) <= bus.regulatorLimitA;
   }
 
   /**
@@ -108,7 +110,7 @@ export class MoveTrack {
    * @param halvings of the last step
    * @returns null when no factor up to 1000 helps
    */
-  stretch(growth = 1.05, halvings = 40): number | null {
+  stretch(growth: number, halvings: number): number | null {
     if (this.possibleAt(1)) return 1;
     let below = 1;
     while (below < largestStretch) {

@@ -56,6 +56,10 @@ export interface HeatSeries {
   caseTemperaturesK: number[];
 }
 
+/** What really happens at a power cut: joined leads count only where the drive joins them by itself. */
+export const decidingPowerCut = ({ powerCut }: Pick<NominalOutcome, 'powerCut'>): PowerCutOutcome =>
+  powerCut.decides === 'shorted' ? powerCut.shorted : powerCut;
+
 /** Everything computed for one candidate from nominal figures. SI; null = does not occur or not judged. */
 export interface NominalOutcome {
   runtimeS: number | null;
@@ -77,8 +81,9 @@ export interface NominalOutcome {
   /** Which of the three the result uses. */
   holdCurrentUsed: 'pulse-model' | 'measured' | 'direct-current' | 'unpowered';
   locking: LockingClass;
-  powerCut: PowerCutOutcome & { shorted: PowerCutOutcome };
-  /** At the tip, at the first hold, powered. */
+  /** With open leads; `shorted` with joined ones; `decides` names which of the two is the drive's own. */
+  powerCut: PowerCutOutcome & { decides: 'open' | 'shorted'; shorted: PowerCutOutcome };
+  /** At the tip, at the first hold, powered; null when it does not yield: it locks. */
   pushDownN: number | null;
   pushUpN: number | null;
   /** The same without power; null when it does not yield. */

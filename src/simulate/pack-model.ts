@@ -1,6 +1,7 @@
 import { arrheniusRatio, coldCapacityRatio } from '../physics/cell.js';
 import { wireResistanceOhm } from '../physics/wire.js';
 import type { Pack, Wiring } from '../study/supply.js';
+import { type PackCurve, packCurve } from './pack-curve.js';
 
 /** Coulombs in an ampere-hour. */
 const coulombsPerAh = 3600;
@@ -20,13 +21,10 @@ export interface PackModel {
   parallelCount: number;
   /** Usable charge of one cell, at temperature and age. */
   cellChargeC: number;
-  /** R_0 of all cells together, at temperature, before the multiplier for low charge. */
-  packOhm: number;
-  /** R_1 of one cell, likewise. */
-  relaxingOhm: number;
   relaxationTimeS: number;
   leadOhm: number;
-  openCircuitVoltagesV: readonly number[];
+  /** Source voltage and resistances over the state of charge. */
+  curve: PackCurve;
   /** Bus voltages, all cells, after the leads. */
   cutOffBusV: number;
   warningBusV: number;
@@ -75,18 +73,25 @@ export function packModel(
   const controllerBusV = wiring.controllerMinimumV ?? Number.NEGATIVE_INFINITY;
   const regulatorBusV =
     regulatorVoltageV === null ? Number.NEGATIVE_INFINITY : regulatorVoltageV + regulatorHeadroomV;
+  const leadOhm = leadResistanceOhm(wiring);
+  const { seriesCount, parallelCount } = pack;
   return {
-    seriesCount: pack.seriesCount,
-    parallelCount: pack.parallelCount,
+    seriesCount,
+    parallelCount,
     cellChargeC:
-      (pack.capacityC / pack.parallelCount) *
+      (pack.capacityC / parallelCount) *
       pack.agedToFraction *
       coldCapacityRatio(chemistry.coldLossPerK, temperatureK),
-    packOhm: (pack.seriesCount * cellOhm * chemistry.immediateFraction) / pack.parallelCount,
-    relaxingOhm: cellOhm * (1 - chemistry.immediateFraction),
     relaxationTimeS: chemistry.relaxationTimeS,
-    leadOhm: leadResistanceOhm(wiring),
-    openCircuitVoltagesV: chemistry.openCircuitVoltagesV,
+    leadOhm,
+    curve: packCurve({
+      seriesCount,
+      parallelCount,
+      openCircuitVoltagesV: chemistry.openCircuitVoltagesV,
+      packOhm: (seriesCount * cellOhm * chemistry.immediateFraction) / parallelCount,
+      relaxingOhm: cellOhm * (1 - chemistry.immediateFraction),
+      leadOhm,
+    }),
     cutOffBusV,
     warningBusV: pack.seriesCount * pack.warningVoltageV,
     controllerBusV,

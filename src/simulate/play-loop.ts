@@ -9,18 +9,25 @@ import { playSwitchedMove } from './switched-move.js';
 
 /** How finely moves are sampled and how hard the stretch is searched. */
 export interface Fineness {
-  /** Intervals of a move; it is checked at both ends and the middle of each. */
+  /** Intervals of a move, each played with the load in its middle. */
   intervals: number;
+  /** Points per interval at which the move must be possible; even, so that one lies in the middle. */
+  checks: number;
   stretchGrowth: number;
   stretchHalvings: number;
 }
 
-/** For nominal results: 241 checked samples, 120 played ones; thirds fall on interval ends. */
-export const fine: Fineness = { intervals: 120, stretchGrowth: 1.05, stretchHalvings: 40 };
+/** For nominal results: 60 intervals checked at 241 points; thirds of the move fall on ends of intervals. */
+export const fine: Fineness = { intervals: 60, checks: 4, stretchGrowth: 1.05, stretchHalvings: 26 };
+
+/** For swings of many inputs, where one run is compared with another of the same fineness. */
+export const coarse: Fineness = { intervals: 18, checks: 2, stretchGrowth: 1.1, stretchHalvings: 20 };
 
 /** A cue list played by one candidate. */
 export interface PlayedCues {
   samples: LoopSamples;
+  /** Largest pack current at nominal voltage, also at the ends of intervals. */
+  peakCurrentA: number;
   /** Played over written time per move cue; null where it cannot move. */
   stretches: (number | null)[];
   /** Position at which a move is impossible; null when all can be made. */
@@ -64,7 +71,14 @@ export class CuePlayer {
   ) {
     // A switched move may be followed by a wait at its end, hence one more sample than intervals.
     const samples = emptySamples(cues.length * (fineness.intervals + 1));
-    this.played = { samples, stretches: [], stuckAt: null, failedHolds: [], starvedHolds: [] };
+    this.played = {
+      samples,
+      peakCurrentA: 0,
+      stretches: [],
+      stuckAt: null,
+      failedHolds: [],
+      starvedHolds: [],
+    };
   }
 
   play(): PlayedCues {
@@ -81,19 +95,23 @@ export class CuePlayer {
 
   private playPositioned(cue: Cue, cueIndex: number): void {
     const { model, played, fineness } = this;
-    const track = new MoveTrack(model, cue, fineness.intervals);
+    const { intervals, checks } = fineness;
+    const track = new MoveTrack(model, cue, intervals * checks + 1);
     const stretch = track.stretch(fineness.stretchGrowth, fineness.stretchHalvings);
     played.stretches.push(stretch);
     if (stretch === null) {
       played.stuckAt ??= track.worstPosition();
       return;
     }
-    const durationS = (cue.durationS * stretch) / fineness.intervals;
-    for (let interval = 0; interval < fineness.intervals; interval++) {
-      const middle = 2 * interval + 1;
-      const point = track.evaluate(middle, stretch);
+    const durationS = (cue.durationS * stretch) / intervals;
+    for (let check = 0; check < track.count; check++) {
+      const point = track.evaluate(check, stretch);
       busDraw(model, point.currentA, point.voltageV, this.draw);
-      this.add(cueIndex, sampleKinds.move, durationS, track.positions[middle]!, point);
+      if (check % checks === checks / 2) {
+        this.add(cueIndex, sampleKinds.move, durationS, track.positions[check]!, point);
+      } else {
+        this.notePeak(model.drive.idleCurrentA);
+      }
     }
   }
 
@@ -158,6 +176,18 @@ export class CuePlayer {
     this.add(cueIndex, sampleKinds.rest, cue.durationS, cue.fromPosition, still, idleA);
   }
 
+  /** Pack current at nominal voltage between the middles of intervals, where a law may jump to its peak. */
+  private notePeak(idleA: number): void {
+    const { model, draw, beside } = this;
+    const { bus } = model;
+    const driveA = drivesCurrentA(model, draw, idleA, bus.nominalV);
+    const besideA = beside.powerW / bus.packNominalV + beside.currentA;
+    const upstreamA = bus.regulated
+      ? (bus.nominalV * Math.max(0, driveA)) / (bus.regulatorEfficiency * bus.packNominalV)
+      : driveA;
+    this.played.peakCurrentA = Math.max(this.played.peakCurrentA, besideA + upstreamA);
+  }
+
   /** Append a sample: drives, idle electronics and everything beside them, referred to the pack. (M17) */
   private add(
     cueIndex: number,
@@ -181,6 +211,7 @@ export class CuePlayer {
     samples.drivePowersW[k] = draw.powerW;
     samples.driveCurrentsA[k] = draw.currentA;
     samples.idleCurrentsA[k] = idleA;
+    this.notePeak(idleA);
     const { bus, driveCount } = model;
     if (bus.regulated) {
       const busA = Math.max(0, drivesCurrentA(model, draw, idleA, bus.nominalV));

@@ -9,26 +9,30 @@ const nearestCrushFraction = 0.1;
 
 /** Forces at the tip that move the feature at a pose; null when it does not yield (it breaks first). */
 export interface PushOutcome {
-  downN: number;
-  upN: number;
+  downN: number | null;
+  upN: number | null;
   unpoweredDownN: number | null;
   unpoweredUpN: number | null;
 }
 
-/** Push at the tip at a position, both ways, with and without power. */
-export function pushAt(model: CandidateModel, position: number): PushOutcome {
+/**
+ * Push at the tip at a position, both ways, with and without power.
+ * @param locks a locking drive is not pushed back by its own motor's strength: powered or not, it yields where it
+ * was measured to, or not at all
+ */
+export function pushAt(model: CandidateModel, position: number, locks: boolean): PushOutcome {
   const { load, coupling, drive } = model;
-  const ratio = Math.abs(speedRatio(coupling, position));
+  const perDriveEffort = coupling.driveCount * Math.abs(speedRatio(coupling, position));
   const effort = staticEffort(load, position);
-  const stalled = coupling.driveCount * ratio * drive.stallEffort;
-  const frictional = coupling.driveCount * ratio * unpoweredHoldingEffort(model, false);
-  const force = (resisting: number): number => Math.max(0, resisting / load.lengthM);
-  const yields = Number.isFinite(frictional);
+  const frictional = perDriveEffort * unpoweredHoldingEffort(model, false);
+  const resisting = locks ? frictional : perDriveEffort * drive.stallEffort;
+  const force = (strength: number, withLoad: number): number | null =>
+    Number.isFinite(strength) ? Math.max(0, (strength + withLoad) / load.lengthM) : null;
   return {
-    downN: force(stalled - effort),
-    upN: force(stalled + effort),
-    unpoweredDownN: yields ? force(frictional - effort) : null,
-    unpoweredUpN: yields ? force(frictional + effort) : null,
+    downN: force(resisting, -effort),
+    upN: force(resisting, effort),
+    unpoweredDownN: force(frictional, -effort),
+    unpoweredUpN: force(frictional, effort),
   };
 }
 

@@ -1,4 +1,3 @@
-import { resistanceMultiplier } from '../physics/cell.js';
 import type { LoopSamples } from './loop-samples.js';
 import type { PackModel } from './pack-model.js';
 import {
@@ -12,7 +11,7 @@ import {
   startOfRun,
   stepsOf,
 } from './run-down.js';
-import { busUnderLoadV, type CellState, freshCell, marginV } from './supply-state.js';
+import { busUnderLoadV, type CellState, freshCell, marginV, relaxingOhmAt } from './supply-state.js';
 
 /** How many whole loops before the predicted end (or warning) the cue-by-cue replay starts. */
 const replayLoops = 2;
@@ -201,7 +200,8 @@ class LoopAverager {
   /** The loop at a state of charge; currents and relaxation voltage are repeated until they agree. */
   at(soc: number): LoopAverage {
     this.state.socFraction = soc;
-    this.relaxOhm = this.pack.relaxingOhm * resistanceMultiplier(soc);
+    // Of one cell, for cell currents.
+    this.relaxOhm = relaxingOhmAt(this.pack, soc) * this.pack.parallelCount;
     this.guessCurrents();
     let startV = this.periodicStartV();
     for (let round = 0; round < mostRounds; round++) {

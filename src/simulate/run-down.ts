@@ -1,4 +1,3 @@
-import { resistanceMultiplier } from '../physics/cell.js';
 import type { LoopSamples } from './loop-samples.js';
 import type { EndReason } from './outcome.js';
 import type { PackModel } from './pack-model.js';
@@ -10,6 +9,7 @@ import {
   endReasonOf,
   freshCell,
   marginV,
+  relaxingOhmAt,
 } from './supply-state.js';
 
 /** How a run on one pack went. */
@@ -93,7 +93,6 @@ export function playOnce(
     const halfDecay = steps.halfDecays[k]!;
     const fullDecay = steps.decays[k]!;
     const chargePerA = stepS / (pack.cellChargeC * pack.parallelCount);
-    const relaxOhm = pack.relaxingOhm / pack.parallelCount;
     let busV = busAtV(pack, socFraction, relaxationV, powerW, currentA);
     if (run.warningS === null && !(busV > pack.warningBusV)) run.warningS = timeS;
     if (!goesOn(pack, socFraction, busV, powerW, currentA)) {
@@ -104,7 +103,7 @@ export function playOnce(
       // The same step as `advance`, on plain numbers: this loop runs a hundred thousand times.
       const startA = powerW / busV + currentA;
       const middleSoc = socFraction - (startA * chargePerA) / 2;
-      const slowOhm = relaxOhm * resistanceMultiplier(middleSoc);
+      const slowOhm = relaxingOhmAt(pack, middleSoc);
       const middleV = relaxationV * halfDecay + startA * slowOhm * (1 - halfDecay);
       const middleA = powerW / busAtV(pack, middleSoc, middleV, powerW, currentA) + currentA;
       const nextSoc = socFraction - middleA * chargePerA;

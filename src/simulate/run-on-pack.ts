@@ -1,16 +1,13 @@
-import { openCircuitVoltageV } from '../physics/cell.js';
-import { loopCurrents } from './loop-figures.js';
-import { type LoopSamples, thinned } from './loop-samples.js';
+import { meanCurrentA } from './loop-figures.js';
+import type { LoopSamples } from './loop-samples.js';
 import type { RunDownSeries } from './outcome.js';
 import type { PackModel } from './pack-model.js';
 import { type RunDown, type RunDownListener, steppedRunDown } from './run-down.js';
 import { averagedRunDown } from './run-down-averaged.js';
+import { busAtV } from './supply-state.js';
 
 /** Points of the run-down chart. */
 const pointCount = 200;
-
-/** Samples of a move played as one; 30 steps a move change a runtime by less than a part in ten thousand. */
-const groupSize = 4;
 
 /** More steps than this and the averaged solver serves: a drive that hardly draws runs for days. */
 const mostSteps = 400_000;
@@ -23,17 +20,16 @@ export interface PackRun {
 
 /** Runtime on one pack from nominal figures: stepped where that is quick enough, else averaged. (M18) */
 export function runOnPack(pack: PackModel, leadIn: LoopSamples, loop: LoopSamples): PackRun {
-  const nominalV = pack.seriesCount * openCircuitVoltageV(pack.openCircuitVoltagesV, 0.5);
-  const { meanA } = loopCurrents(loop, nominalV);
+  const nominalV = busAtV(pack, 0.5, 0, 0, 0);
+  const meanA = meanCurrentA(loop, nominalV);
   const longestGuessS = (pack.cellChargeC * pack.parallelCount) / meanA;
   const loops = Math.max(1, Math.ceil(longestGuessS / loop.totalS));
-  const thinLoop = thinned(loop, groupSize);
-  const stepsPerLoop = thinLoop.count + 2 * loop.totalS;
+  const stepsPerLoop = loop.count + 2 * loop.totalS;
   const series = new SeriesRecorder(Math.ceil(loops / pointCount));
   if (!(loops * stepsPerLoop < mostSteps)) {
     return { runDown: averagedRunDown(pack, leadIn, loop), series: series.result };
   }
-  const runDown = steppedRunDown(pack, leadIn, thinLoop, series.listener);
+  const runDown = steppedRunDown(pack, leadIn, loop, series.listener);
   series.finish(runDown.runtimeS);
   return { runDown, series: series.result };
 }

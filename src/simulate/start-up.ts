@@ -13,6 +13,6 @@ export function startUpCurrentA(model: CandidateModel, type: DriveType, leadOhm:
   if (!model.switched && !type.startsAtPowerOn) return null;
   const { bus, drive, driveCount } = model;
   if (!bus.regulated) return (driveCount * bus.packFullV) / (drive.resistanceOhm + driveCount * leadOhm);
-  const regulatorA = Math.min((driveCount * bus.nominalV) / drive.resistanceOhm, bus.regulatorLimitA);
+  const regulatorA = (driveCount * bus.nominalV) / drive.resistanceOhm;
   return (bus.nominalV * regulatorA) / (bus.regulatorEfficiency * bus.packNominalV);
 }

@@ -1,5 +1,6 @@
-import { busVoltageV, openCircuitVoltageV, resistanceMultiplier } from '../physics/cell.js';
+import { busVoltageV } from '../physics/cell.js';
 import type { EndReason } from './outcome.js';
+import { pieceOf } from './pack-curve.js';
 import type { PackModel } from './pack-model.js';
 
 /** Charge and relaxation voltage of one cell while a pack runs down. Changed in place. */
@@ -23,9 +24,18 @@ export function busAtV(
   powerPartW: number,
   currentPartA: number,
 ): number {
-  const emfV = pack.seriesCount * (openCircuitVoltageV(pack.openCircuitVoltagesV, socFraction) - relaxationV);
-  const ohm = pack.packOhm * resistanceMultiplier(socFraction) + pack.leadOhm;
+  const { curve } = pack;
+  const piece = pieceOf(socFraction);
+  const emfV =
+    curve.emfBasesV[piece]! + curve.emfSlopesV[piece]! * socFraction - pack.seriesCount * relaxationV;
+  const ohm = curve.ohmBases[piece]! + curve.ohmSlopes[piece]! * socFraction;
   return busVoltageV(emfV, ohm, powerPartW, currentPartA);
+}
+
+/** R_1 of a cell at a state of charge, as the pack's current sees it. */
+export function relaxingOhmAt(pack: PackModel, socFraction: number): number {
+  const piece = pieceOf(socFraction);
+  return pack.curve.relaxBases[piece]! + pack.curve.relaxSlopes[piece]! * socFraction;
 }
 
 /** Bus voltage of a state under a load; NaN when the pack cannot supply it. */
@@ -94,17 +104,14 @@ export function advance(
   decayHalf: number,
   decay: number,
 ): void {
-  const { parallelCount, cellChargeC, relaxingOhm } = pack;
+  const chargeC = pack.cellChargeC * pack.parallelCount;
   const startSoc = state.socFraction;
   const startV = state.relaxationV;
-  const startBusV = busUnderLoadV(pack, state, powerPartW, currentPartA);
-  const startCellA = (powerPartW / startBusV + currentPartA) / parallelCount;
-  state.socFraction = startSoc - (startCellA * stepS) / (2 * cellChargeC);
-  state.relaxationV =
-    startV * decayHalf + startCellA * relaxingOhm * resistanceMultiplier(state.socFraction) * (1 - decayHalf);
-  const middleBusV = busUnderLoadV(pack, state, powerPartW, currentPartA);
-  const cellA = (powerPartW / middleBusV + currentPartA) / parallelCount;
-  const multiplier = resistanceMultiplier(state.socFraction);
-  state.socFraction = startSoc - (cellA * stepS) / cellChargeC;
-  state.relaxationV = startV * decay + cellA * relaxingOhm * multiplier * (1 - decay);
+  const startA = powerPartW / busUnderLoadV(pack, state, powerPartW, currentPartA) + currentPartA;
+  state.socFraction = startSoc - (startA * stepS) / (2 * chargeC);
+  const slowOhm = relaxingOhmAt(pack, state.socFraction);
+  state.relaxationV = startV * decayHalf + startA * slowOhm * (1 - decayHalf);
+  const middleA = powerPartW / busUnderLoadV(pack, state, powerPartW, currentPartA) + currentPartA;
+  state.socFraction = startSoc - (middleA * stepS) / chargeC;
+  state.relaxationV = startV * decay + middleA * slowOhm * (1 - decay);
 }

@@ -3,10 +3,13 @@ import { copperResistanceRatio } from '../physics/dc-motor.js';
 import { formatValue } from '../quantity/format.js';
 import type { Study } from '../study/study.js';
 import type { CandidateModel } from './candidate-model.js';
-import { CuePlayer, fine } from './play-loop.js';
+import { CuePlayer, type Fineness, fine, type PlayedCues } from './play-loop.js';
 
 /** A move that takes this much longer when warm is worth telling. */
 const slowerRatio = 1.02;
+
+/** Fewer halvings: the repeat only tells whether it is slower by a noticeable share. */
+const warmFineness: Fineness = { ...fine, stretchHalvings: 12 };
 
 /** The candidate with its copper at a temperature: resistance up, everything else the same. */
 export function warmModel(model: CandidateModel, windingK: number): CandidateModel {
@@ -14,12 +17,19 @@ export function warmModel(model: CandidateModel, windingK: number): CandidateMod
   return { ...model, drive: { ...model.drive, resistanceOhm } };
 }
 
-/** Repeat moves and holds with the winding as warm as the show makes it. (M13) */
-export function warmFindings(study: Study, model: CandidateModel, windingK: number | null): Finding[] {
+/**
+ * Repeat moves and holds with the winding as warm as the show makes it. (M13)
+ * @param cold the loop as played with the resistance as listed
+ */
+export function warmFindings(
+  study: Study,
+  model: CandidateModel,
+  cold: PlayedCues,
+  windingK: number | null,
+): Finding[] {
   if (windingK === null) return [];
   const warm = warmModel(model, windingK);
-  const cold = new CuePlayer(model, study.show.loop, [], fine).play();
-  const hot = new CuePlayer(warm, study.show.loop, [], fine).play();
+  const hot = new CuePlayer(warm, study.show.loop, [], warmFineness).play();
   const at = `With its winding at ${formatValue(windingK, '°C', 2)}`;
   const findings: Finding[] = [];
   const ratios = hot.stretches.map(

@@ -168,11 +168,16 @@ function springFields(kind: FeatureKind): FieldDeclaration[] {
       within: '0..100 m',
     });
   const linear = [
-    quantity('spring.stiffness', 'feature.spring.stiffness', hinge ? 'rotary-stiffness' : 'linear-stiffness', {
-      meaning: 'rate of an assist spring that is there already',
-      how: 'pull with a luggage scale at two positions: difference in effort over difference in position',
-      within: hinge ? '0..100000 N·m/rad' : '0..100000000 N/m',
-    }),
+    quantity(
+      'spring.stiffness',
+      'feature.spring.stiffness',
+      hinge ? 'rotary-stiffness' : 'linear-stiffness',
+      {
+        meaning: 'rate of an assist spring that is there already',
+        how: 'pull with a luggage scale at two positions: difference in effort over difference in position',
+        within: hinge ? '0..100000 N·m/rad' : '0..100000000 N/m',
+      },
+    ),
     quantity('spring.free_angle', 'feature.spring.freePosition', positionDimension(kind), {
       meaning: 'position at which that spring pushes nothing',
       how: 'move the feature by hand, drive and load taken off, until the spring goes slack',
@@ -191,7 +196,11 @@ function springFields(kind: FeatureKind): FieldDeclaration[] {
       within: '0..100000000 N/m',
     }),
     length('spring.frame_arm', 'feature.spring.frameArmM', 'height of that spring’s anchor above the hinge'),
-    length('spring.feature_arm', 'feature.spring.featureArmM', 'distance from the hinge to its point on the feature'),
+    length(
+      'spring.feature_arm',
+      'feature.spring.featureArmM',
+      'distance from the hinge to its point on the feature',
+    ),
     length('spring.free_length', 'feature.spring.freeLengthM', 'length of that spring when it pulls nothing'),
   ];
 }

@@ -1,8 +1,17 @@
-import { assumed, count, date, type FieldDeclaration, nameField, quantity, required, text } from '../quantity/field.js';
+import {
+  assumed,
+  count,
+  date,
+  type FieldDeclaration,
+  nameField,
+  quantity,
+  required,
+  text,
+} from '../quantity/field.js';
 import type { FeatureKind } from './feature.js';
 import { featureFields } from './feature-fields.js';
-import { surroundingsFields } from './surroundings-fields.js';
 import { wiringFields } from './supply-fields.js';
+import { surroundingsFields } from './surroundings-fields.js';
 
 const aboutFields: readonly FieldDeclaration[] = [
   required(
@@ -58,7 +67,11 @@ const decisionFields: readonly FieldDeclaration[] = [
     'shares to about one per cent',
   ),
   assumed(
-    count('seed', 'seed', 0, { meaning: 'start of the random draws', how: 'any whole number', to: 4294967295 }),
+    count('seed', 'seed', 0, {
+      meaning: 'start of the random draws',
+      how: 'any whole number',
+      to: 4294967295,
+    }),
     '1',
     'the same draws every time',
   ),
@@ -66,13 +79,7 @@ const decisionFields: readonly FieldDeclaration[] = [
 
 /** Every item of study.csv for a feature of this kind, in template order. */
 export function studyFields(kind: FeatureKind): FieldDeclaration[] {
-  return [
-    ...aboutFields,
-    ...featureFields(kind),
-    ...surroundingsFields,
-    ...wiringFields,
-    ...decisionFields,
-  ];
+  return [...aboutFields, ...featureFields(kind), ...surroundingsFields, ...wiringFields, ...decisionFields];
 }
 
 /** Columns of study.csv itself. */

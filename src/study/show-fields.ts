@@ -1,5 +1,13 @@
 import type { MotionLaw } from '../physics/motion-law.js';
-import { assumed, choice, type FieldDeclaration, quantity, required, text, yesNo } from '../quantity/field.js';
+import {
+  assumed,
+  choice,
+  type FieldDeclaration,
+  quantity,
+  required,
+  text,
+  yesNo,
+} from '../quantity/field.js';
 import type { FeatureKind } from './feature.js';
 import { positionDimension, positionUnit } from './feature-fields.js';
 
@@ -21,7 +29,8 @@ export function showFields(kind: FeatureKind): FieldDeclaration[] {
     text('cue', 'name', { meaning: 'name of the cue', how: 'what it is called when you rehearse' }),
     required(
       choice('action', 'action', ['move', 'hold', 'rest', 'loop'], {
-        meaning: 'move to a position, hold it, rest on a stop or latch; loop marks where the repeated part begins',
+        meaning:
+          'move to a position, hold it, rest on a stop or latch; loop marks where the repeated part begins',
         how: 'write the show down cue by cue',
       }),
     ),

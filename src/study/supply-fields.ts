@@ -1,4 +1,13 @@
-import { assumed, choice, count, type FieldDeclaration, nameField, quantity, required, text } from '../quantity/field.js';
+import {
+  assumed,
+  choice,
+  count,
+  type FieldDeclaration,
+  nameField,
+  quantity,
+  required,
+  text,
+} from '../quantity/field.js';
 
 /** Items of study.csv about wire, fuse, protection and the pack in use. */
 export const wiringFields: readonly FieldDeclaration[] = [
@@ -92,7 +101,11 @@ export const wiringFields: readonly FieldDeclaration[] = [
   ),
 ];
 
-const label = assumed(text('label', 'label', { meaning: 'name as printed', how: 'make it up' }), null, 'the id');
+const label = assumed(
+  text('label', 'label', { meaning: 'name as printed', how: 'make it up' }),
+  null,
+  'the id',
+);
 const note = text('note', 'note', { meaning: 'anything worth keeping', how: 'free text' });
 const id = required(
   nameField('id', 'id', {
@@ -200,7 +213,11 @@ export const packFields: readonly FieldDeclaration[] = [
     '100 %',
     'as new',
   ),
-  quantity('price', 'priceMoney', 'money', { meaning: 'price of one pack', how: 'from the listing', within: '0..' }),
+  quantity('price', 'priceMoney', 'money', {
+    meaning: 'price of one pack',
+    how: 'from the listing',
+    within: '0..',
+  }),
   assumed(
     quantity('charge_rate', 'chargeRatePerH', 'charge-rate', {
       meaning: 'rate at which it is charged',
@@ -242,7 +259,8 @@ export const loadFields: readonly FieldDeclaration[] = [
     within: '0.1..400 V',
   }),
   quantity('converter_efficiency', 'converterEfficiency', 'ratio', {
-    meaning: 'share of the pack’s power that a step-up or step-down converter passes on; blank = no converter',
+    meaning:
+      'share of the pack’s power that a step-up or step-down converter passes on; blank = no converter',
     how: 'volts times amps behind it over volts times amps before it',
     shownIn: '%',
     plausible: '50..99 %',

@@ -4,6 +4,7 @@ import type { Caution } from '../../src/assess/assessment.js';
 import { approvalLine } from '../../src/assess/cautions/standing.js';
 import type { CandidateRun, NominalOutcome, PowerCutOutcome } from '../../src/simulate/outcome.js';
 import type { Study } from '../../src/study/study.js';
+import { plainCue } from '../simulate/plain-study.js';
 import { candidate, pack, run, study } from './hand-made.js';
 
 type Changes = {
@@ -30,7 +31,11 @@ const falling: PowerCutOutcome = {
   impactEnergyJ: 1.2,
   tipForceN: 240,
 };
-const landing = { ...falling, shorted: { ...falling, fallS: 3, impactEnergyJ: 0.1 } };
+const landing = {
+  ...falling,
+  decides: 'open' as const,
+  shorted: { ...falling, fallS: 3, impactEnergyJ: 0.1 },
+};
 
 describe('cautions from the numbers', () => {
   it.each([
@@ -63,8 +68,19 @@ describe('cautions from the numbers', () => {
   it('tell how a feature falls, with time, speed and energy, and what shorted leads would do', () => {
     const caution = raised('falls', { nominal: { powerCut: landing } });
     expect(caution).toMatchObject({ severity: 'severe', figure: '2.5 m/s, 1.2 J' });
-    expect(caution?.text).toMatch(/in 0\.6 s, at 2\.5 m\/s, with 1\.2 J/);
+    expect(caution?.text).toMatch(/after 0\.6 s, at 2\.5 m\/s, with 1\.2 J/);
     expect(caution?.text).toMatch(/shorted it would take 3 s/);
+  });
+
+  it('go by shorted leads where the drive shorts them itself', () => {
+    const caution = raised('falls', { nominal: { powerCut: { ...landing, decides: 'shorted' } } });
+    expect(caution?.text).toMatch(/after 3 s, .* with 0\.1 J/);
+    expect(caution?.text).toMatch(/leads are shorted when off/);
+  });
+
+  it('tell when a drive gives way without falling freely', () => {
+    const powerCut = { ...run('a').nominal.powerCut, stays: false };
+    expect(raised('sinks', { nominal: { powerCut } })?.figure).toBe('does not hold');
   });
 
   it('tell that a drive which stays may creep when worn', () => {
@@ -73,7 +89,10 @@ describe('cautions from the numbers', () => {
   });
 
   it('never call locking a brake', () => {
-    expect(raised('locking-not-a-brake', {})?.severity).toBe('note');
+    expect(raised('locking-not-a-brake', { nominal: { locking: 'holds-when-shaken' } })?.severity).toBe(
+      'note',
+    );
+    expect(raised('stays-by-friction', { nominal: { locking: 'does-not-hold' } })?.severity).toBe('note');
   });
 
   it.each([
@@ -89,17 +108,7 @@ describe('cautions from the numbers', () => {
   });
 
   it('compare the time to the winding limit with the longest hold of the show', () => {
-    const cue = (durationS: number) => ({
-      name: 'hold',
-      action: 'hold' as const,
-      fromPosition: 0.5,
-      toPosition: 0.5,
-      durationS,
-      law: 'poly-345' as const,
-      lightsFraction: 0,
-      note: '',
-      line: 1,
-    });
+    const cue = (durationS: number) => plainCue({ fromPosition: 0.5, durationS });
     const show = { leadIn: [], loop: [cue(40), cue(30)] };
     const held = (timeToLimitHoldingS: number) =>
       raised('hold-time', { nominal: { timeToLimitHoldingS }, study: { show } });

@@ -26,6 +26,7 @@ const nominal: NominalOutcome = {
     largestTipSpeedMPerS: null,
     impactEnergyJ: null,
     tipForceN: null,
+    decides: 'open',
     shorted: {
       stays: true,
       staysWhenShaken: true,

@@ -1,153 +1,43 @@
-import type { DriveSheet, TypicalFigures } from '../../src/drives/sheet.js';
+import type { DriveSheet } from '../../src/drives/sheet.js';
 import type { Criterion, CriterionId, Limit } from '../../src/study/choosing.js';
 import type { Candidate, Study } from '../../src/study/study.js';
-import type { Pack } from '../../src/study/supply.js';
-
-/** A study and sheets made by hand, with round figures; nothing here is computed. */
+import { plainCandidate, plainPack, plainStudy } from '../simulate/plain-study.js';
 
 export { run } from './hand-made-run.js';
 
-const sheet: DriveSheet = {
+/** Studies with round figures for the judging side, on the plain ones of the simulation. */
+
+/** Three cylindrical cells, 10.8 V and 2 Ah, known by the resistance of a cell and a label of 10C. */
+export const pack = plainPack('li-ion', {
+  seriesCount: 3,
+  capacityC: 2 * 3600,
+  cellResistanceOhm: 0.05,
+  dischargeRatingPerH: 10,
+  massKg: 0.15,
+});
+
+const sheet: Partial<DriveSheet> = {
   ratedVoltageV: 12,
   noLoadSpeed: 2,
-  noLoadCurrentA: 0.2,
   stallEffort: 8,
   stallCurrentA: 4,
-  ratedEffort: null,
-  ratedSpeed: null,
-  ratedCurrentA: null,
-  otherVoltages: [],
-  drivesPerFeatureCount: 1,
   maximumVoltageV: 14,
-  figuresFrom: 'data-sheet',
-  idleCurrentA: 0.01,
-  holdCurrentA: null,
-  holdEffort: null,
-  control: 'position',
-  positionFeedback: true,
-  poweredAtHold: true,
-  poweredAtRest: true,
-  pulseFrequencyHz: 2000,
-  electricalTimeConstantS: 0.00015,
-  mechanicalTimeConstantS: 0.015,
-  regenerates: false,
-  shortsWhenOff: false,
-  gearEfficiency: null,
-  backwardEfficiency: null,
-  meshCount: null,
-  leadAngleRad: null,
-  pressureAngleRad: null,
-  frictionRunningCoefficient: null,
-  frictionStaticCoefficient: null,
-  screwDiameterM: null,
-  screwLeadM: null,
-  flankAngleRad: null,
-  collarDiameterM: null,
-  collarFrictionCoefficient: null,
-  backdrivesAtEffort: null,
-  breaksAtEffort: null,
-  shakeRatio: 0.5,
-  onShareFraction: null,
-  onPeriodS: null,
-  coupling: 'direct',
-  couplingRatio: null,
-  couplingEfficiency: null,
-  spoolRadiusM: null,
-  strutFrameArmM: null,
-  strutFeatureArmM: null,
-  strutLevelAngleRad: null,
-  strutSide: 'push',
-  strokeM: null,
-  closedLengthM: null,
-  sideLoadLimitN: null,
   massKg: 0.2,
   mountMassKg: 0.05,
   electronicsMassKg: 0.02,
-  ridesOnFeature: false,
-  rideDistanceM: null,
   lengthM: 0.1,
   widthM: 0.05,
   heightM: 0.04,
-  windingToCaseKPerW: 6,
-  caseToAirKPerW: null,
-  windingHeatCapacityJPerK: null,
-  caseHeatCapacityJPerK: null,
-  windingLimitK: 373.15,
   caseMaterial: 'metal',
-  supply: 'pack',
-  regulatorVoltageV: null,
-  regulatorEfficiency: 0.85,
-  regulatorLimitA: null,
   priceMoney: 40,
   extraCostMoney: 10,
   reworkTimeS: 3600,
   swapTimeS: 600,
   noiseDb: 50,
-  noiseDistanceM: 0.5,
-  backlash: null,
-  lifeCyclesCount: null,
-  ingressRating: null,
-  onSignalLoss: null,
-  source: '',
-  sourceDate: '',
-  note: '',
 };
 
-const typical: TypicalFigures = {
-  forwardEfficiency: 0.65,
-  forwardEfficiencyFloor: 0.3,
-  forwardEfficiencyCeiling: 0.9,
-  noLoadCurrentRatio: 0.08,
-  frictionRunningCoefficient: 0.06,
-  frictionStaticCoefficient: 0.1,
-  staticFrictionRatio: 1.25,
-  holdFrictionFraction: 0.15,
-};
-
-export const pack: Pack = {
-  id: 'P',
-  label: 'pack',
-  chemistry: {
-    id: 'li-ion',
-    resistanceChargeOhmC: 720,
-    immediateFraction: 0.65,
-    relaxationTimeS: 60,
-    activationEnergyJPerMol: 12000,
-    coldLossPerK: 0.0035,
-    fullVoltageV: 4.2,
-    nominalVoltageV: 3.6,
-    cutOffVoltageV: 3,
-    floorVoltageV: 2.5,
-    openCircuitVoltagesV: [3, 4.2],
-  },
-  seriesCount: 3,
-  parallelCount: 1,
-  capacityC: 3600 * 2,
-  cellResistanceOhm: 0.05,
-  dischargeRatingPerH: 10,
-  reserveFraction: 0.2,
-  cutOffVoltageV: 3,
-  warningVoltageV: 3.2,
-  massKg: 0.15,
-  agedToFraction: 1,
-  priceMoney: null,
-  chargeRatePerH: 1,
-  figuresFrom: 'data-sheet',
-  note: '',
-};
-
-export function candidate(id: string, changes: Partial<DriveSheet> = {}): Candidate {
-  return {
-    id,
-    kind: 'worm-gearmotor',
-    label: id,
-    sheet: { ...sheet, ...changes },
-    typical,
-    extra: {},
-    line: 2,
-    file: 'candidates.csv',
-  };
-}
+export const candidate = (id: string, changes: Partial<DriveSheet> = {}): Candidate =>
+  plainCandidate('worm-gearmotor', { ...sheet, ...changes }, id);
 
 export function criterion(
   id: CriterionId,
@@ -159,73 +49,22 @@ export function criterion(
   return { id, weightScore, worthless, worthFull, must, origin: 'given', note: '' };
 }
 
+/** A worn hinge feature of 1 kg that balances at 0.3 m, with fuse and protection board. */
 export function study(candidates: Candidate[], criteria: Criterion[], changes: Partial<Study> = {}): Study {
+  const plain = plainStudy({ candidates, criteria, pack, packs: [pack] });
   return {
-    about: {
-      question: 'Which drive?',
-      project: 'hand-made',
-      preparedBy: '',
-      preparedFor: '',
-      date: '',
-      currency: 'EUR',
-    },
+    ...plain,
     feature: {
-      kind: 'hinge',
-      featureCount: 1,
+      ...plain.feature,
       massKg: 1,
       balanceDistanceM: 0.3,
       tipDistanceM: 0.6,
-      tipScaleKg: null,
-      inertiaKgM2: null,
-      shape: 'unknown',
-      panelAreaM2: 0,
       lowerStopPosition: -0.5,
       upperStopPosition: 1,
-      inclineRad: 0,
-      axisTiltRad: 0,
-      frictionEffort: 0,
-      latchPosition: null,
-      spring: {
-        form: 'none',
-        stiffness: 0,
-        freePosition: 0,
-        constantEffort: 0,
-        rateNPerM: 0,
-        frameArmM: 0,
-        featureArmM: 0,
-        freeLengthM: 0,
-      },
     },
-    carrier: { worn: true, activity: 'walk', leanRad: 0, bodyMassKg: null },
-    air: { gustMPerS: 0, temperatureK: 298.15, buried: false },
-    space: { lengthM: null, widthM: null, heightM: null },
-    wiring: {
-      lengthM: 0.5,
-      areaM2: 0.8e-6,
-      switchResistanceOhm: 0.01,
-      connectorResistanceOhm: 0.002,
-      fuseRatingA: 5,
-      protectionTripA: 10,
-      protectionDelayS: 0.1,
-      controllerMinimumV: null,
-    },
-    packs: [pack],
-    pack,
-    packsCarriedCount: 1,
-    packTemperatureK: 298.15,
-    loads: [],
+    carrier: { ...plain.carrier, worn: true, activity: 'walk' },
+    wiring: { ...plain.wiring, areaM2: 0.8e-6, fuseRatingA: 5, protectionTripA: 10, protectionDelayS: 0.1 },
     show: { leadIn: [], loop: [] },
-    candidates,
-    baselineId: null,
-    targetRuntimeS: null,
-    eventsPerYearCount: 4,
-    hourPriceMoney: 0,
-    criteria,
-    day: [],
-    measured: [],
-    drawsCount: 2048,
-    seed: 1,
-    provenance: [],
     ...changes,
   };
 }

@@ -112,4 +112,23 @@ describe('hard limits', () => {
     );
     expect(limit(of, 'winding_temperature')).toMatchObject({ passes: false, value: null });
   });
+
+  it('a drive that does not yield passes a least push and fails a largest one', () => {
+    const locks = run('a', { pushDownN: null, pushUpN: null });
+    const push = (bound: ReturnType<typeof atLeast | typeof atMost>) =>
+      limit(judged([criterion('push_force', 0, null, bound)], locks), 'push_force');
+    expect(push(atLeast(50))).toMatchObject({ passes: true, value: null, reason: 'it does not yield' });
+    expect(push(atMost(50))).toMatchObject({ passes: false, value: null, reason: 'it does not yield' });
+  });
+
+  it('the energy of a fall is nothing for a feature that stays, and counts with the leads as the drive has them', () => {
+    const fallen = { ...run('a').nominal.powerCut, stays: false, impactEnergyJ: 2 };
+    const shorted = { ...fallen, impactEnergyJ: 0.5 };
+    const energy = (powerCut: CandidateRun['nominal']['powerCut']) =>
+      limit(judged([criterion('fall_energy', 0, null, atMost(1))], run('a', { powerCut })), 'fall_energy')
+        .value;
+    expect(energy(run('a').nominal.powerCut)).toBe(0);
+    expect(energy({ ...fallen, shorted })).toBe(2);
+    expect(energy({ ...fallen, shorted, decides: 'shorted' })).toBe(0.5);
+  });
 });

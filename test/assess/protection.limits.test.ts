@@ -77,4 +77,20 @@ describe('which board it needs', () => {
   it('cannot be said for a drive that does not play the cue list', () => {
     expect(board({ peakCurrentA: null }).advice).toMatch(/cannot play/);
   });
+
+  it.each([
+    ['will do', { protectionTripA: 10, protectionDelayS: 0.1 }, {}],
+    [
+      'will do, since it waits out the surge',
+      { protectionTripA: 4, protectionDelayS: 0.1 },
+      { startUpCurrentA: 10 },
+    ],
+    ['trips too early', { protectionTripA: 2.4, protectionDelayS: 0.1 }, {}],
+    ['does not wait long enough', { protectionTripA: 4, protectionDelayS: 0.05 }, { startUpCurrentA: 10 }],
+    ['trips too late for pack and wire', { protectionTripA: 25, protectionDelayS: 0.1 }, {}],
+    ['will do if it waits 90 ms', { protectionTripA: 4, protectionDelayS: null }, { startUpCurrentA: 10 }],
+  ])('and whether the fitted one %s', (verdict, fitted, demand) => {
+    const { advice } = board(demand, { wiring: { ...wiring, ...fitted } });
+    expect(advice).toMatch(new RegExp(`The fitted one, .* ${verdict.replace(/,.*/, '')}\\.$`));
+  });
 });

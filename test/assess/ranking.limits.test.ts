@@ -63,13 +63,17 @@ describe('rank', () => {
 
 describe('non-dominated set', () => {
   const criteria = [criterion('runtime', 1, [0, 1]), criterion('cost', 1, [100, 0])];
+  const figure = (criterion: 'runtime' | 'cost', value: number | null) => ({
+    criterion,
+    value,
+    worthScore: 0,
+    weightScore: 1,
+    ...(value === null ? { missing: criterion } : {}),
+  });
   const point = (id: string, runtime: number | null, cost: number | null, passes: boolean | null = true) => ({
     id,
     passes,
-    criteria: [
-      { criterion: 'runtime' as const, value: runtime, worthScore: 0, weightScore: 1 },
-      { criterion: 'cost' as const, value: cost, worthScore: 0, weightScore: 1 },
-    ],
+    criteria: [figure('runtime', runtime), figure('cost', cost)],
   });
 
   it('keeps whoever is best at something, and drops whoever is beaten everywhere', () => {

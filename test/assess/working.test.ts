@@ -2,37 +2,19 @@ import { describe, expect, it } from 'vitest';
 import type { CalculationLine } from '../../src/assess/assessment.js';
 import { working } from '../../src/assess/working.js';
 import type { DriveKind, DriveSheet } from '../../src/drives/sheet.js';
-import { openCircuitVoltagesV } from '../../src/physics/cell-tables.js';
 import { simulateCandidate } from '../../src/simulate/candidate.js';
-import type { Cue } from '../../src/study/show.js';
-import { candidate, pack, study } from './hand-made.js';
+import { plainCue } from '../simulate/plain-study.js';
+import { candidate, study } from './hand-made.js';
 import { calculated } from './pocket-calculator.js';
-
-const cue = (name: string, action: Cue['action'], from: number, to: number, durationS: number): Cue => ({
-  name,
-  action,
-  fromPosition: from,
-  toPosition: to,
-  durationS,
-  law: 'poly-345',
-  lightsFraction: 0,
-  note: '',
-  line: 1,
-});
 
 const show = {
   leadIn: [],
   loop: [
-    cue('up', 'move', 0.2, 0.8, 4),
-    cue('high', 'hold', 0.8, 0.8, 20),
-    cue('down', 'move', 0.8, 0.2, 4),
-    cue('low', 'hold', 0.2, 0.2, 20),
+    plainCue({ name: 'up', action: 'move', fromPosition: 0.2, toPosition: 0.8, durationS: 4 }),
+    plainCue({ name: 'high', fromPosition: 0.8, durationS: 20 }),
+    plainCue({ name: 'down', action: 'move', fromPosition: 0.8, toPosition: 0.2, durationS: 4 }),
+    plainCue({ name: 'low', fromPosition: 0.2, durationS: 20 }),
   ],
-};
-
-const cells = {
-  ...pack,
-  chemistry: { ...pack.chemistry, openCircuitVoltagesV: openCircuitVoltagesV['li-ion'] },
 };
 
 const kinds: [name: string, kind: DriveKind, sheet: Partial<DriveSheet>][] = [
@@ -81,7 +63,7 @@ const kinds: [name: string, kind: DriveKind, sheet: Partial<DriveSheet>][] = [
 
 function linesOf(kind: DriveKind, sheet: Partial<DriveSheet>): CalculationLine[] {
   const one = { ...candidate('a', sheet), kind };
-  const of = study([one], [], { pack: cells, packs: [cells], show });
+  const of = study([one], [], { show });
   return working(of, one, simulateCandidate(of, one));
 }
 

@@ -41,7 +41,12 @@ describe('the date of a report', () => {
 
   it.each([
     ['is the study’s own date', { SOURCE_DATE_EPOCH: '0' }, '2026-03-14', '2026-03-14T00:00:00Z'],
-    ['is SOURCE_DATE_EPOCH for a study without one', { SOURCE_DATE_EPOCH: '86400' }, '', '1970-01-02T00:00:00Z'],
+    [
+      'is SOURCE_DATE_EPOCH for a study without one',
+      { SOURCE_DATE_EPOCH: '86400' },
+      '',
+      '1970-01-02T00:00:00Z',
+    ],
     ['is now where neither is set', {}, '', '2030-01-02T03:04:05Z'],
     ['is not an epoch that is no number', { SOURCE_DATE_EPOCH: 'soon' }, '', '2030-01-02T03:04:05Z'],
   ])('%s', (_, env, studyDate, date) => {

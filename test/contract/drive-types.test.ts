@@ -109,6 +109,25 @@ describe.each(variants)('a $kind on $control control', ({ kind, control }) => {
     expect(draw).toEqual({ powerW: 0, currentA: 0 });
   });
 
+  it('turns the power of a load that drives it into heat, unless it gives it back', () => {
+    const currentA = -0.1 * drive.stallCurrentA;
+    const speed = 0.8 * drive.noLoadSpeed;
+    const voltageV = motorVoltageV(model, currentA, speed);
+    expect(voltageV).toBeGreaterThan(0);
+    const shaftW = -drive.speedConstant * speed * currentA;
+    const copperW = currentA ** 2 * drive.resistanceOhm;
+    if (control === 'position') {
+      expect(copperHeatW(model, currentA, speed, copperReferenceK)).toBeCloseTo(shaftW, 9);
+      const returning = { ...model, regenerates: true };
+      const draw = { powerW: 0, currentA: 0 };
+      busDraw(returning, currentA, voltageV, draw);
+      expect(copperHeatW(returning, currentA, speed, copperReferenceK)).toBeCloseTo(copperW, 9);
+      expect(draw.powerW + draw.currentA * model.bus.nominalV).toBeCloseTo(copperW - shaftW, 9);
+    } else {
+      expect(copperHeatW(model, currentA, speed, copperReferenceK)).toBeCloseTo(copperW, 9);
+    }
+  });
+
   it('answers a mirrored load and motion with the same current', () => {
     // The same arm upside down on the same drive: the load of +x is that of −x with its sign turned.
     const up = plainCue({ action: 'move', fromPosition: -0.5, toPosition: 0.4, durationS: 3 });

@@ -39,7 +39,7 @@ export function createNominal(wanted: Wanted, powerCut: PowerCutOutcome, shorted
     ...(wanted.id === 'servo-now' ? { holdCurrentMeasuredA: 0.557 } : {}),
     holdCurrentUsed: isServo ? (wanted.id === 'servo-now' ? 'measured' : 'pulse-model') : 'unpowered',
     locking: isServo ? 'does-not-hold' : 'holds-when-shaken',
-    powerCut: { ...powerCut, shorted: isServo ? shorted : powerCut },
+    powerCut: { ...powerCut, decides: 'open', shorted: isServo ? shorted : powerCut },
     pushDownN: 5.4,
     pushUpN: 11.2,
     unpoweredPushDownN: isServo ? 0 : null,

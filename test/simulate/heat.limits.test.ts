@@ -69,9 +69,9 @@ describe('the settled show', () => {
     let hottestCase = 0;
     const loops = 200;
     for (let loop = 0; loop < loops; loop++) {
-      for (let k = 0; k < samples.count; k++) {
-        const steps = Math.max(1, Math.ceil(samples.durationsS[k]! / 0.05));
-        const stepS = samples.durationsS[k]! / steps;
+      for (let k = 0; k < heat.count; k++) {
+        const steps = Math.max(1, Math.ceil(heat.durationsS[k]! / 0.05));
+        const stepS = heat.durationsS[k]! / steps;
         for (let step = 0; step < steps; step++) {
           const across = (winding - box) / parameters.windingToCaseKPerW;
           const out = (box - air) / parameters.caseToAirKPerW;
@@ -85,7 +85,7 @@ describe('the settled show', () => {
       }
     }
     expect(settled.windingK - air).toBeGreaterThan(10);
-    expect((settled.windingK - air) / (hottest - air)).toBeCloseTo(1, 2);
-    expect((settled.caseK - air) / (hottestCase - air)).toBeCloseTo(1, 2);
+    expect((settled.windingK - air) / (hottest - air)).toBeCloseTo(1, 3);
+    expect((settled.caseK - air) / (hottestCase - air)).toBeCloseTo(1, 3);
   });
 });

@@ -1,4 +1,5 @@
 import { emptySamples, type LoopSamples } from '../../src/simulate/loop-samples.js';
+import { packCurve } from '../../src/simulate/pack-curve.js';
 import type { PackModel } from '../../src/simulate/pack-model.js';
 
 /** One stretch of constant load on a pack. */
@@ -22,19 +23,25 @@ export function samplesOf(segments: readonly Segment[]): LoopSamples {
   return samples;
 }
 
+/** A pack by its plain constants; resistances of one cell. */
+export interface BarePack extends Partial<PackModel> {
+  openCircuitVoltagesV: readonly number[];
+  cellOhm?: number;
+  relaxingOhm?: number;
+}
+
 /** A pack with no end but its cut-off, unless a test says otherwise. */
-export function barePack(
-  parts: Partial<PackModel> & Pick<PackModel, 'openCircuitVoltagesV'> & { cellOhm?: number },
-): PackModel {
-  const { cellOhm = 0, seriesCount = 1, parallelCount = 1 } = parts;
+export function barePack(parts: BarePack): PackModel {
+  const { cellOhm = 0, relaxingOhm = 0, leadOhm = 0, seriesCount = 1, parallelCount = 1 } = parts;
+  const { openCircuitVoltagesV } = parts;
+  const packOhm = (seriesCount * cellOhm) / parallelCount;
   return {
-    seriesCount: 1,
-    parallelCount: 1,
+    seriesCount,
+    parallelCount,
     cellChargeC: 3600,
-    packOhm: (seriesCount * cellOhm) / parallelCount,
-    relaxingOhm: 0,
     relaxationTimeS: 60,
-    leadOhm: 0,
+    leadOhm,
+    curve: packCurve({ seriesCount, parallelCount, openCircuitVoltagesV, packOhm, relaxingOhm, leadOhm }),
     cutOffBusV: 0,
     warningBusV: 0,
     controllerBusV: Number.NEGATIVE_INFINITY,

@@ -1,19 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { busVoltageV, openCircuitVoltageV } from '../../src/physics/cell.js';
 import { prepareCandidate } from '../../src/simulate/candidate.js';
-import { loopCurrents } from '../../src/simulate/loop-figures.js';
+import { meanCurrentA } from '../../src/simulate/loop-figures.js';
 import type { LoopSamples } from '../../src/simulate/loop-samples.js';
 import { cellResistanceOhm, packModel } from '../../src/simulate/pack-model.js';
-import { CuePlayer, type Fineness, fine } from '../../src/simulate/play-loop.js';
+import { CuePlayer, coarse } from '../../src/simulate/play-loop.js';
 import { type RunDown, steppedRunDown } from '../../src/simulate/run-down.js';
 import { averagedRunDown } from '../../src/simulate/run-down-averaged.js';
 import type { Study } from '../../src/study/study.js';
 import { Draws } from './random-numbers.js';
 import { type PackTask, randomStudy } from './random-study.js';
 import { samplesOf } from './segments.js';
-
-/** Both solvers play the same samples, so a coarse cut keeps the comparison fair and quick. */
-const coarse: Fineness = { ...fine, intervals: 24 };
 
 const wanted = 200;
 const shortestS = 600;
@@ -33,7 +30,7 @@ function outcomeOf(seed: number): Outcome | null {
   const { model } = prepareCandidate(study, candidate);
   const played = new CuePlayer(model, study.show.loop, study.loads, coarse).play();
   if (played.stuckAt !== null) return null;
-  fitPack(study, played.samples, task, seed);
+  fitPack(study, played.samples, played.peakCurrentA, task, seed);
   const pack = packModel(study.pack, study.wiring, study.packTemperatureK, null);
   const none = samplesOf([]);
   const stepped = steppedRunDown(pack, none, played.samples);
@@ -47,11 +44,11 @@ function outcomeOf(seed: number): Outcome | null {
 }
 
 /** Size the pack for 10–240 minutes, and where asked for drive it to the edge of collapse or into a peak. */
-function fitPack(study: Study, samples: LoopSamples, task: PackTask, seed: number): void {
+function fitPack(study: Study, samples: LoopSamples, peakA: number, task: PackTask, seed: number): void {
   const draws = new Draws(seed * 7 + 1);
   const { pack } = study;
   const nominalV = pack.seriesCount * pack.chemistry.nominalVoltageV;
-  const { meanA, peakA } = loopCurrents(samples, nominalV);
+  const meanA = meanCurrentA(samples, nominalV);
   const runS = draws.scaled(900, 200 * 60);
   pack.capacityC = (meanA * runS) / 0.85;
   if (task === 'ordinary') return;

@@ -1,3 +1,4 @@
+import { decidingPowerCut } from '../../simulate/outcome.js';
 import { cited } from '../../sources/sources.js';
 import type { Caution } from '../assessment.js';
 import type { Judged } from '../criterion-values.js';
@@ -29,9 +30,12 @@ export function contactCautions(judged: Judged): Caution[] {
 function crush(judged: Judged): Caution[] {
   const { crushForceN, crushForceAtTipN } = judged.run.nominal;
   if (crushForceN === null || crushForceN < carefulForceN) return [];
+  const atTip =
+    crushForceAtTipN === null ? '' : ` near the hinge and ${newtons(crushForceAtTipN)} at the tip`;
+  const where = judged.study.feature.kind === 'hinge' ? atTip : '';
   const words = {
     figure: newtons(crushForceN),
-    text: `At stall it can squeeze a hand with ${newtons(crushForceN)} near the ${judged.study.feature.kind === 'hinge' ? 'hinge' : 'carriage'}${crushForceAtTipN === null ? '' : ` and ${newtons(crushForceAtTipN)} at the tip`}.`,
+    text: `At stall it can squeeze a hand with ${newtons(crushForceN)}${where}.`,
     action: 'Cover the gap, limit the current, and keep hands out while it is powered.',
   };
   return [about(judged, 'crush', crushForceN >= severeForceN ? 'severe' : 'caution', words)];
@@ -61,9 +65,14 @@ function hotCase(judged: Judged): Caution[] {
 
 /** A drive that does not yield passes a push on to its teeth and its mount. */
 function noBreakaway(judged: Judged): Caution[] {
-  const { unpoweredPushDownN, powerCut } = judged.run.nominal;
+  const { unpoweredPushDownN } = judged.run.nominal;
   const { backdrivesAtEffort, breaksAtEffort } = judged.candidate.sheet;
-  if (!powerCut.stays || unpoweredPushDownN !== null || backdrivesAtEffort !== null) return [];
+  if (
+    !decidingPowerCut(judged.run.nominal).stays ||
+    unpoweredPushDownN !== null ||
+    backdrivesAtEffort !== null
+  )
+    return [];
   const words = {
     figure: 'does not yield',
     text: `It does not yield when somebody pushes the feature: the force goes into teeth and mount${breaksAtEffort === null ? ', and nobody has said what breaks them' : ' up to what breaks them'}.`,

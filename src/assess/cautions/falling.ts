@@ -1,3 +1,4 @@
+import { decidingPowerCut } from '../../simulate/outcome.js';
 import type { Caution } from '../assessment.js';
 import type { Judged } from '../criterion-values.js';
 import { joules, metresPerSecond, newtons, shortTime } from '../figures.js';
@@ -6,38 +7,46 @@ import { severeForceN } from './contact.js';
 
 const carry = 'a stop, a latch or a tether that carries the feature alone';
 
-/** Cautions about what happens when the power is cut: falling, creeping, trusting a locking gear. */
+/** Cautions about what happens when the power is cut: falling, creeping, trusting a gear that stays. */
 export function fallingCautions(judged: Judged): Caution[] {
-  const { powerCut } = judged.run.nominal;
-  if (!powerCut.stays) return [falls(judged)];
-  const worn = judged.study.carrier.worn;
-  if (!powerCut.staysWhenShaken && worn) return [creeps(judged)];
-  return [notABrake(judged)];
+  const powerCut = decidingPowerCut(judged.run.nominal);
+  const { locking } = judged.run.nominal;
+  if (!powerCut.stays) return [powerCut.fallS === null ? sinks(judged) : falls(judged)];
+  if (!powerCut.staysWhenShaken && judged.study.carrier.worn) return [creeps(judged)];
+  return [locking === 'does-not-hold' ? staysByFriction(judged) : notABrake(judged)];
 }
 
 function falls(judged: Judged): Caution {
-  const { powerCut } = judged.run.nominal;
-  const force = powerCut.tipForceN ?? 0;
-  const facts: string[] = [];
-  if (powerCut.fallS !== null) facts.push(`in ${shortTime(powerCut.fallS)}`);
-  if (powerCut.tipSpeedMPerS !== null) facts.push(`at ${metresPerSecond(powerCut.tipSpeedMPerS)}`);
-  if (powerCut.impactEnergyJ !== null) facts.push(`with ${joules(powerCut.impactEnergyJ)}`);
-  const fall = facts.join(', ');
+  const { fallS, tipSpeedMPerS, impactEnergyJ, tipForceN } = decidingPowerCut(judged.run.nominal);
+  const speed = tipSpeedMPerS === null ? [] : [metresPerSecond(tipSpeedMPerS)];
+  const energy = impactEnergyJ === null ? [] : [joules(impactEnergyJ)];
+  const landing = [
+    `after ${shortTime(fallS ?? 0)}`,
+    ...speed.map((text) => `at ${text}`),
+    ...energy.map((text) => `with ${text}`),
+  ].join(', ');
+  const force = tipForceN === null ? '' : `, about ${newtons(tipForceN)} on whatever stops the tip`;
   const words = {
-    figure: [
-      powerCut.tipSpeedMPerS === null ? '' : metresPerSecond(powerCut.tipSpeedMPerS),
-      powerCut.impactEnergyJ === null ? '' : joules(powerCut.impactEnergyJ),
-    ]
-      .filter((part) => part !== '')
-      .join(', '),
-    text: `Falls when the power is cut${fall === '' ? '' : `: at the lower stop ${fall}`}${powerCut.tipForceN === null ? '' : `, about ${newtons(force)} on whatever stops the tip`}. ${shortedLeads(judged)}`,
+    figure: [...speed, ...energy].join(', '),
+    text: `Falls when the power is cut: it meets the lower stop ${landing}${force}. ${shortedLeads(judged)}`,
     action: `Fit ${carry}, and warn before the pack is empty.`,
   };
-  return about(judged, 'falls', force >= severeForceN ? 'severe' : 'caution', words);
+  return about(judged, 'falls', (tipForceN ?? 0) >= severeForceN ? 'severe' : 'caution', words);
 }
 
+/** It gives way, but its friction stops it on the way. */
+function sinks(judged: Judged): Caution {
+  return about(judged, 'sinks', 'caution', {
+    figure: 'does not hold',
+    text: 'Does not hold without power: it gives way, though friction keeps it from falling freely.',
+    action: `Fit ${carry}, and try the power cut with nobody under it.`,
+  });
+}
+
+/** What joined leads would do, where they are open. */
 function shortedLeads(judged: Judged): string {
-  const { shorted } = judged.run.nominal.powerCut;
+  const { shorted, decides } = judged.run.nominal.powerCut;
+  if (decides === 'shorted') return 'Its motor leads are shorted when off.';
   if (shorted.stays) return 'With the motor leads shorted it would stay.';
   if (shorted.fallS === null) return '';
   return `With the motor leads shorted it would take ${shortTime(shorted.fallS)}.`;
@@ -48,6 +57,14 @@ function creeps(judged: Judged): Caution {
     figure: 'holds at rest only',
     text: 'Without power it stays while nobody moves, but creeps down under the bounce of the carrier.',
     action: `Keep the drive powered at holds, or fit ${carry}.`,
+  });
+}
+
+function staysByFriction(judged: Judged): Caution {
+  return about(judged, 'stays-by-friction', 'note', {
+    figure: 'stays by friction',
+    text: 'Without power it stays by the friction of motor and gears alone; wear, warmth and shaking take that away.',
+    action: `Where a fall can hurt, fit ${carry}.`,
   });
 }
 

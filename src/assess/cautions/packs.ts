@@ -33,7 +33,7 @@ function lithium({ pack, packsCarriedCount }: Study): Caution[] {
         : `over ${approvalWh} Wh: not allowed on a passenger aircraft`;
   const words = {
     figure: wattHours(packEnergyJ(pack)),
-    text: `One pack holds ${wattHours(packEnergyJ(pack))}, ${line}; ${packsCarriedCount} come along.`,
+    text: `One pack holds ${wattHours(packEnergyJ(pack))}, ${line}; packs carried: ${packsCarriedCount}.`,
     action: 'Carry packs by hand with covered terminals, and ask organiser and airline before the day.',
   };
   return [general('watt-hours', energyWh > freeWh ? 'caution' : 'note', words)];

@@ -51,7 +51,7 @@ function place(key: string): number {
 function write(tree: unknown, indent: string): string {
   const inner = `${indent}  `;
   if (Array.isArray(tree)) {
-    const isFlat = tree.every((item) => item === null || typeof item !== 'object');
+    const isFlat = tree.every((item) => item === null || ['number', 'boolean'].includes(typeof item));
     if (isFlat) return `[${tree.map((item) => JSON.stringify(item)).join(', ')}]`;
     return `[\n${tree.map((item) => inner + write(item, inner)).join(',\n')}\n${indent}]`;
   }

@@ -4,10 +4,12 @@ import { columnWidths, type Geometry } from './style.js';
 /** Every chart of a document with the size it will have on the page, in points. */
 export function chartSizes(report: ReportDocument, geometry: Geometry) {
   const found: { chart: ChartBlock; width: number; height: number }[] = [];
+  // A lower page gets lower charts, so that what fits one paper fits the other.
+  const unit = Math.min(geometry.textWidth, (geometry.bottom - geometry.top) * 0.676);
   const visit = (blocks: Block[], width: number): void => {
     for (const block of blocks) {
       if (block.kind === 'chart') {
-        found.push({ chart: block, width, height: block.aspectRatio * geometry.textWidth });
+        found.push({ chart: block, width, height: block.aspectRatio * unit });
       } else if (block.kind === 'side-by-side') {
         const shares = block.columns.map((column) => column.share);
         const widths = columnWidths(width, shares);

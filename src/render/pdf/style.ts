@@ -32,11 +32,11 @@ export const type = {
   heading: style(12, 15.5, 'strong', palette.accent),
   subheading: style(9.6, 12.6, 'strong'),
   answer: style(12.6, 17, 'strong'),
-  lead: style(10.2, 14, 'regular', palette.muted),
+  lead: style(9.8, 13.4, 'regular', palette.muted),
   body: style(9.2, 12.6),
   small: style(7.9, 10.6, 'regular', palette.muted),
   table: style(8, 10.2),
-  compactTable: style(7.7, 9.4),
+  compactTable: style(7.7, 9.2),
   tableHead: style(7.6, 9.6, 'strong', palette.muted),
   caption: style(7.9, 10.4, 'regular', palette.muted),
   furniture: style(7.4, 9.6, 'regular', palette.muted),
@@ -67,7 +67,7 @@ const papers: Record<PageSize, [width: number, height: number]> = { A4: [595.28,
 export function geometryOf(size: PageSize): Geometry {
   const [width, height] = papers[size];
   const left = 48;
-  return { width, height, left, top: 60, textWidth: width - 2 * left, bottom: height - 52 };
+  return { width, height, left, top: 57, textWidth: width - 2 * left, bottom: height - 46 };
 }
 
 /** White space between the columns of a side-by-side block. */

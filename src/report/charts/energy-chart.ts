@@ -1,7 +1,7 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
 import { markedLabel, type ReportContext } from '../context.js';
 import type { ChartContent } from '../template/fill-template.js';
-import { duration, none, withReading } from '../words/figures.js';
+import { none, withReading } from '../words/figures.js';
 import { chartContent, shortened } from './chart-content.js';
 
 interface Part {
@@ -19,7 +19,10 @@ const namedLoads = 2;
 export function energyChart(context: ReportContext): ChartContent | null {
   const playing = shown(context);
   if (playing.length === 0) return null;
+  const drawing = playing.flatMap((one) => parts(one).filter((part) => part.energyJ > 0));
+  // All keep their colour; the legend names only those that take energy.
   const consumers = [...new Set(playing.flatMap((one) => parts(one).map((part) => part.consumer)))];
+  const named = consumers.filter((name) => drawing.some((part) => part.consumer === name));
   const values = {
     rows: playing.flatMap((candidate) =>
       parts(candidate).map((part) => ({
@@ -32,12 +35,13 @@ export function energyChart(context: ReportContext): ChartContent | null {
     sums: playing.map((candidate) => ({
       label: rowLabel(candidate),
       joules: energySum(candidate),
-      note: `${withReading(energySum(candidate), 'joules')} in ${duration(candidate.nominal.loopS)}`,
+      note: `${withReading(energySum(candidate), 'joules')} in ${withReading(candidate.nominal.loopS, 'seconds')}`,
     })),
     consumers,
+    shown: named,
     domain_end: Math.max(...playing.map(energySum)) * 1.22,
   };
-  const legendRows = Math.ceil(consumers.length / legendColumns);
+  const legendRows = Math.ceil(named.length / legendColumns);
   const aspectRatio = 0.06 + 0.026 * legendRows + 0.031 * playing.length;
   return chartContent(context, { name: 'energy-per-loop', values, alternative: energyFinding(context), aspectRatio });
 }

@@ -59,6 +59,6 @@ function figureRows({ id, label, nominal }: CandidateAssessment) {
     key: `${id} ${figure}|${figure === 'pulse model' ? brokenLabel(label, 18) : ''}`,
     amperes: amperes ?? 0,
     used,
-    note: amperes === null ? `not ${figure}` : `${figure} ${current(amperes)}${used ? ' ◂ used' : ''}`,
+    note: amperes === null ? `not ${figure}` : `${figure} ${current(amperes)}${used ? ', used' : ''}`,
   }));
 }

@@ -18,7 +18,7 @@ export function runtimeChart(context: ReportContext): ChartContent {
     domain_end: domainEnd,
   };
   const alternative = runtimeFinding(context, targetS);
-  const aspectRatio = 0.09 + rowHeight(context.candidates.length) * context.candidates.length;
+  const aspectRatio = 0.085 + rowHeight(context.candidates.length) * context.candidates.length;
   return chartContent(context, { name: 'runtime-against-target', values, alternative, aspectRatio });
 }
 
@@ -27,7 +27,7 @@ function runtimeRow(context: ReportContext, candidate: CandidateAssessment) {
   const failed = candidate.limits.filter((limit) => limit.passes === false).length;
   const fails = failed === 0 ? '' : ' ✗ fails';
   return {
-    label: brokenLabel(`${candidate.rank} ${markedLabel(candidate)}`, 30),
+    label: brokenLabel(`${candidate.rank} ${markedLabel(candidate)}`, 32),
     minutes: runtimeS === null ? 0 : runtimeS / 60,
     role: roleOf(context, candidate),
     passes: failed === 0,

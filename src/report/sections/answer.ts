@@ -5,7 +5,7 @@ import type { Block } from '../document.js';
 import { rankingTable } from '../tables/ranking-table.js';
 import type { Filling, Values } from '../template/fill-template.js';
 import { plain } from '../template/inline.js';
-import { counted, duration, fixed, joined } from '../words/figures.js';
+import { capitalised, counted, duration, fixed, joined, sentence } from '../words/figures.js';
 import { aboutValues } from './about.js';
 
 /** Page one: the question, the answer, its reasons, the ranking, what to measure next. */
@@ -40,9 +40,9 @@ function nextMeasurement(context: ReportContext, advice: MeasurementAdvice | und
     measure_next: advice !== undefined,
     measure_label: advice?.label ?? '',
     measure_owner: owner !== '' && !advice?.label.includes(owner) ? owner : '',
-    measure_why: advice?.why ?? '',
-    measure_method: advice?.method ?? '',
-    measure_instrument: advice?.instrument ?? '',
+    measure_why: sentence(advice?.why ?? ''),
+    measure_method: sentence(advice?.method ?? ''),
+    measure_instrument: capitalised(advice?.instrument ?? ''),
     measure_minutes: advice ? `${fixed(advice.minutes, 0)}${joined}min` : '',
   };
 }

@@ -1,10 +1,10 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
 import type { Finding } from '../../drives/finding.js';
 import { driveTypes } from '../../drives/registry.js';
+import type { DriveSheet } from '../../drives/sheet.js';
 import type { Provenance } from '../../study/provenance.js';
 import type { ReportContext } from '../context.js';
 import type { Block, Fact } from '../document.js';
-import { wordColumn, cell, head, row } from '../tables/cells.js';
 import { figureTable } from '../tables/figure-table.js';
 import { limitsTable } from '../tables/limits-table.js';
 import {
@@ -18,10 +18,9 @@ import {
 import { heatOutcomes, powerCutTable, pushOutcomes } from '../tables/safety-tables.js';
 import type { Filling, Values } from '../template/fill-template.js';
 import { plain } from '../template/inline.js';
-import { capitalised, duration, fixed, joined } from '../words/figures.js';
-import { fieldWords, lockingWords, noRuntimeReason } from '../words/outcome-words.js';
-import { limitsSummary } from '../words/outcome-words.js';
-import { candidateCautions } from './cautions.js';
+import { capitalised, duration, fixed, sentence } from '../words/figures.js';
+import { fieldWords, lockingWords, noRuntimeReason, withCurrency } from '../words/outcome-words.js';
+import { cautionLine } from './cautions.js';
 
 /** One page per candidate, in rank order. */
 export function candidateSections(context: ReportContext): Filling[] {
@@ -42,49 +41,43 @@ function candidateValues(context: ReportContext, candidate: CandidateAssessment)
     of: String(context.candidates.length),
     as_built: candidate.isBaseline,
     score: fixed(candidate.score, 2),
-    limits_summary: limitsSummary(candidate).text,
     runs: nominal.runtimeS !== null,
     runtime: duration(nominal.runtimeS),
     no_runtime_reason: nominal.runtimeS === null ? noRuntimeReason(candidate) : '',
     locking: lockingWords[nominal.locking],
-    source: [source?.source, source?.sourceDate].filter(Boolean).join(', '),
-    note: source?.note ?? '',
+    source_line: sourceLine(context, source),
     listed: { blocks: listedFacts(context, candidate) },
     findings: { blocks: findingBlocks(candidate.findings) },
-    assumed: { blocks: assumedTable(candidate) },
+    assumed: { blocks: assumedList(candidate) },
     limits: { blocks: candidate.limits.length === 0 ? [] : [limitsTable(context, candidate)] },
     outcomes_left: { blocks: [figureTable(left)] },
     outcomes_middle: { blocks: [figureTable(middle)] },
     outcomes_right: { blocks: [powerCutTable(candidate), figureTable(right)] },
-    cautions: { blocks: candidateCautions(context, candidate.id) },
+    cautions: cautionLine(context, candidate.id),
   };
 }
 
-/** What the candidates file says, as written there, with what it was read as. */
+/** Where the figures come from, with the maker's own note; empty when nobody said. */
+function sourceLine({ phrases }: ReportContext, sheet: DriveSheet | undefined): string {
+  const source = [sheet?.source, sheet?.sourceDate].filter(Boolean).join(', ');
+  const parts = [source === '' ? '' : phrases('source-line', { source }), sentence(sheet?.note ?? '')];
+  return parts.filter((part) => part !== '').join(' ');
+}
+
+/** What the candidates file says, as written there; what it was read as stands on the input pages. */
 function listedFacts(context: ReportContext, candidate: CandidateAssessment): Block[] {
   const { provenance, candidates } = context.assessment.study;
   const extra = candidates.find((one) => one.id === candidate.id)?.extra ?? {};
-  const facts: Fact[] = provenance
-    .filter((entry) => entry.owner === candidate.id && entry.path.startsWith('candidates.') && entry.origin === 'given')
-    .filter((entry) => !['id', 'label', 'type', 'note', 'source', 'source_date'].includes(entry.field))
+  const facts = provenance
+    .filter(({ owner, origin, path }) => owner === candidate.id && origin === 'given' && path.startsWith('candidates.'))
+    .filter(({ field }) => !['id', 'label', 'type', 'note', 'source', 'source_date'].includes(field))
     .map((entry) => listedFact(context, entry));
-  const own = Object.entries(extra).map(([label, value]) => fact(fieldWords(label), value, value));
+  const own = Object.entries(extra).map(([label, value]): Fact => ({ label: fieldWords(label), value }));
   return facts.length + own.length === 0 ? [] : [{ kind: 'facts', columns: 3, items: [...facts, ...own] }];
 }
 
 function listedFact({ currency }: ReportContext, { field, written, shown }: Provenance): Fact {
-  const isMoney = ['price', 'extra_cost'].includes(field) && currency !== '';
-  const unit = isMoney ? `${joined}${currency}` : '';
-  return fact(fieldWords(field), `${written ?? shown}${unit}`, `${shown}${unit}`);
-}
-
-function fact(label: string, written: string, shown: string): Fact {
-  const same = squeezed(written) === squeezed(shown) || shown === '';
-  return { label, value: written, ...(same ? {} : { note: `= ${shown}` }) };
-}
-
-function squeezed(text: string): string {
-  return text.replace(/\s/g, '').toLowerCase();
+  return { label: fieldWords(field), value: withCurrency(field, written ?? shown, currency) };
 }
 
 const findingWords: Record<Finding['severity'], string> = {
@@ -104,9 +97,11 @@ function findingBlocks(findings: Finding[]): Block[] {
   return [{ kind: 'list', ordered: false, items }];
 }
 
-function assumedTable({ assumed }: CandidateAssessment): Block[] {
+function assumedList({ assumed }: CandidateAssessment): Block[] {
   if (assumed.length === 0) return [];
-  const rows = assumed.map(({ field, shown, basis }) => row(head(fieldWords(field)), cell(shown), cell(basis)));
-  const columns = [wordColumn('Figure', 1.6), wordColumn('Taken as', 1.6), wordColumn('Because', 3.6)];
-  return [{ kind: 'table', title: '', columns, rows, note: [], rowHeads: true, compact: true }];
+  const items = assumed.map(({ field, shown, basis }) => [
+    { text: `${capitalised(fieldWords(field))} ${shown}`, strong: true },
+    ...plain(basis === '' ? '' : `: ${basis}`),
+  ]);
+  return [{ kind: 'list', ordered: false, items, style: 'small' }];
 }

@@ -19,8 +19,8 @@ export function cautionsSection(context: ReportContext): Filling[] {
     severe_count: counted(count('severe'), 'severe caution'),
     caution_count: counted(count('caution'), 'caution'),
     note_count: counted(count('note'), 'note'),
-    elsewhere_count: here.length === raised.length ? '' : counted(raised.length - here.length, 'caution'),
-    raised: { blocks: cautionBlocks(context, here) },
+    elsewhere_count: here.length === raised.length ? '' : String(raised.length - covered(here, raised)),
+    raised: { blocks: cautionBlocks(context, here, raised) },
     standing: { blocks: standing.length === 0 ? [] : [standingTable(standing)] },
     codes_first: first?.text ?? context.phrases('codes-first'),
     followed: listed(context.focus.map((candidate) => candidate.label)),
@@ -28,31 +28,65 @@ export function cautionsSection(context: ReportContext): Filling[] {
   return [{ values, charts: {} }];
 }
 
-/** The cautions that concern one candidate. */
-export function candidateCautions(context: ReportContext, id: string): Block[] {
-  const own = context.assessment.cautions.filter((caution) => caution.candidate === id);
-  return cautionBlocks(context, own).map((block) => ({ ...block, about: '' }));
+/** The cautions that found no room on the first pages, candidate by candidate; no section when there are none. */
+export function furtherCautionsSection(context: ReportContext): Filling[] {
+  const raised = context.assessment.cautions.filter((caution) => !isStanding(caution));
+  const rest = raised.filter((caution) => !belongsHere(context, caution));
+  const blocks = context.candidates.flatMap((candidate): Block[] => {
+    const own = rest.filter((caution) => caution.candidate === candidate.id);
+    if (own.length === 0) return [];
+    const heading: Block = { kind: 'heading', level: 3, text: candidate.label, id: candidate.id };
+    return [heading, ...cautionBlocks(context, own, []).map((block) => ({ ...block, about: '' }))];
+  });
+  return blocks.length === 0 ? [] : [{ values: { further: { blocks } }, charts: {} }];
 }
 
-/** Cautions of the whole feature, of who leads and what exists, and everything severe stand on the first pages. */
+/** Cautions that have a box here or are named in one. */
+function covered(here: Caution[], raised: Caution[]): number {
+  const keys = new Set(here.filter((one) => one.candidate !== null).map((one) => `${one.severity} ${one.code}`));
+  return raised.filter((one) => here.includes(one) || keys.has(`${one.severity} ${one.code}`)).length;
+}
+
+/** What was raised about one candidate, counted; empty when nothing was. */
+export function cautionLine(context: ReportContext, id: string): string {
+  const own = context.assessment.cautions.filter((caution) => caution.candidate === id);
+  const words = { severe: 'severe caution', caution: 'caution', note: 'note' };
+  const counts = order.map((severity) => ({ severity, count: own.filter((one) => one.severity === severity).length }));
+  const parts = counts.filter(({ count }) => count > 0).map(({ severity, count }) => counted(count, words[severity]));
+  return parts.length === 0 ? '' : context.phrases('caution-line', { cautions: listed(parts) });
+}
+
+/**
+ * The first pages carry the cautions of the whole feature, those of who leads and what exists, and everything severe
+ * about the others that could be chosen. Mere notes about a candidate can wait.
+ */
 function belongsHere(context: ReportContext, caution: Caution): boolean {
-  const followed = context.focus.some((candidate) => candidate.id === caution.candidate);
-  return caution.candidate === null || followed || caution.severity === 'severe';
+  if (caution.candidate === null) return true;
+  if (caution.severity === 'note') return false;
+  if (context.focus.some((candidate) => candidate.id === caution.candidate)) return true;
+  const candidate = context.candidates.find((one) => one.id === caution.candidate);
+  return caution.severity === 'severe' && candidate?.passes !== false;
 }
 
 function isStanding(caution: Caution): boolean {
   return caution.figure === '' && caution.candidate === null;
 }
 
-/** One box per kind of caution and severity: the first in words, the other candidates with their figures. */
-function cautionBlocks(context: ReportContext, cautions: Caution[]): CautionBlock[] {
+/**
+ * One box per kind of caution and severity: the first in words, other candidates with their figures.
+ *
+ * @param among where other candidates with the same caution are looked for
+ */
+function cautionBlocks(context: ReportContext, cautions: Caution[], among: Caution[]): CautionBlock[] {
   const groups = new Map<string, Caution[]>();
   for (const caution of [...cautions].sort((a, b) => order.indexOf(a.severity) - order.indexOf(b.severity))) {
     const key = `${caution.severity} ${caution.code} ${caution.candidate === null ? caution.text : ''}`;
     groups.set(key, [...(groups.get(key) ?? []), caution]);
   }
-  return [...groups.values()].map(([first, ...others]) => {
-    const { severity, candidate, figure, text, action } = first!;
+  return [...groups.values()].map(([first]) => {
+    const { severity, candidate, figure, text, action, code } = first!;
+    const isSame = (one: Caution): boolean => one !== first && one.code === code && one.severity === severity;
+    const others = candidate === null ? [] : among.filter(isSame);
     const also = others.map((one) => `${labelOf(context, one.candidate ?? '')} ${one.figure}`);
     return {
       kind: 'caution',
@@ -77,5 +111,6 @@ function standingTable(standing: Caution[]): Block {
     rows: standing.map(({ text, action }) => ({ cells: [{ text: strong(text) }, { text: plain(action) }] })),
     note: [],
     rowHeads: true,
+    compact: true,
   };
 }

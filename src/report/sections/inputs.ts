@@ -10,7 +10,7 @@ export function inputsSection(context: ReportContext): Filling[] {
     given: count('given'),
     assumed: count('assumed'),
     derived: count('derived'),
-    inputs: { blocks: provenance.length === 0 ? [] : [inputsTable(context)] },
+    inputs: { blocks: provenance.length === 0 ? [] : inputsTable(context) },
   };
   return [{ values, charts: {} }];
 }

@@ -2,7 +2,7 @@ import type { ReportContext } from '../context.js';
 import type { Filling } from '../template/fill-template.js';
 import { answerSection } from './answer.js';
 import { candidateSections } from './candidate.js';
-import { cautionsSection } from './cautions.js';
+import { cautionsSection, furtherCautionsSection } from './cautions.js';
 import { inputsSection } from './inputs.js';
 import { notModelledSection } from './not-modelled.js';
 import { provenanceSection } from './provenance.js';
@@ -20,6 +20,7 @@ export const sectionSources: Record<string, SectionSource> = {
   why: whySection,
   cautions: cautionsSection,
   candidate: candidateSections,
+  'further-cautions': furtherCautionsSection,
   inputs: inputsSection,
   'not-modelled': notModelledSection,
   provenance: provenanceSection,

@@ -1,39 +1,71 @@
 import type { Provenance } from '../../study/provenance.js';
 import { labelOf, type ReportContext } from '../context.js';
-import type { TableBlock, TableRow } from '../document.js';
+import type { Block, TableBlock, TableRow } from '../document.js';
 import { none } from '../words/figures.js';
-import { fieldWords } from '../words/outcome-words.js';
+import { fieldWords, withCurrency } from '../words/outcome-words.js';
 import { cell, groupRow, row, wordColumn } from './cells.js';
 
-/** Every figure of the study as it was read or taken, in groups by what it belongs to. */
-export function inputsTable(context: ReportContext): TableBlock {
+/** A basis that several figures share is said once, in a numbered note. */
+const sharedFrom = 3;
+
+/** A short basis stays in its row however often it occurs. */
+const shortBasis = 34;
+
+/** Every figure of the study as it was read or taken, in groups by what it belongs to, and the notes below. */
+export function inputsTable(context: ReportContext): Block[] {
+  const { provenance } = context.assessment.study;
+  const notes = sharedBases(provenance);
   const groups = new Map<string, Provenance[]>();
-  for (const entry of context.assessment.study.provenance) {
+  for (const entry of provenance) {
     const title = groupTitle(context, entry);
     groups.set(title, [...(groups.get(title) ?? []), entry]);
   }
-  const rows = [...groups].flatMap(([title, entries]) => [groupRow(title), ...entries.map(inputRow)]);
-  const columns = [
-    wordColumn('Figure', 1.9),
-    wordColumn('Origin', 0.8),
-    wordColumn('As written', 1.6),
-    wordColumn('Read as', 1.6),
-    wordColumn('Where, or why', 2.7),
-  ];
-  return { kind: 'table', title: '', columns, rows, note: [], rowHeads: true, compact: true };
+  const table: TableBlock = {
+    kind: 'table',
+    title: '',
+    columns: [
+      wordColumn('Figure', 1.7),
+      wordColumn('Origin', 0.75),
+      wordColumn('As written', 1.7),
+      wordColumn('Read as', 1.7),
+      wordColumn('Where, or why', 2.9),
+    ],
+    rows: [...groups].flatMap(([title, entries]) => [
+      groupRow(title),
+      ...entries.map((entry) => inputRow(context, entry, notes)),
+    ]),
+    note: [],
+    rowHeads: true,
+    compact: true,
+  };
+  if (notes.length === 0) return [table];
+  const heading: Block = { kind: 'heading', level: 3, text: context.phrases('input-notes'), id: 'input-notes' };
+  return [table, heading, { kind: 'list', ordered: true, items: notes.map((text) => [{ text }]), style: 'small' }];
 }
 
-function inputRow(entry: Provenance): TableRow {
-  const { place } = entry;
-  const where = place ? `${place.file}${place.line === null ? '' : `, line ${place.line}`}` : '';
-  const why = entry.basis === '' ? where : where === '' ? entry.basis : `${entry.basis} (${where})`;
-  const isGiven = entry.origin === 'given';
+/** Bases worth a note, in the order in which they first occur. */
+function sharedBases(provenance: Provenance[]): string[] {
+  const counts = new Map<string, number>();
+  for (const { basis } of provenance) counts.set(basis, (counts.get(basis) ?? 0) + 1);
+  return [...counts]
+    .filter(([basis, count]) => basis.length > shortBasis && count >= sharedFrom)
+    .map(([basis]) => basis);
+}
+
+function inputRow(context: ReportContext, entry: Provenance, notes: string[]): TableRow {
+  const { place, basis, origin, field } = entry;
+  const where = place ? `${place.file}${place.line === null ? '' : `:${place.line}`}` : '';
+  const note = notes.indexOf(basis) + 1;
+  const why = note > 0 ? context.phrases('input-note', { number: String(note) }) : basis;
+  const written = withCurrency(field, entry.written ?? none, context.currency);
+  const shown = withCurrency(field, entry.shown, context.currency);
+  const isRepeated = written.length > 40 && written === shown;
   return row(
-    cell(fieldWords(entry.owner === null ? entry.field.replace(/^[a-z]+\./, '') : entry.field)),
-    isGiven ? cell('given') : { text: [{ text: entry.origin, emphasis: true }] },
-    cell(entry.written ?? none),
-    cell(entry.shown === '' ? none : entry.shown),
-    cell(why, 'muted'),
+    cell(fieldWords(field.startsWith(`${entry.path.split('.')[0]}.`) ? field.replace(/^[a-z]+\./, '') : field)),
+    origin === 'given' ? cell('given') : { text: [{ text: origin, emphasis: true }] },
+    cell(written),
+    isRepeated ? cell(context.phrases('input-as-written'), 'muted') : cell(shown === '' ? none : shown),
+    cell([where, why].filter((part) => part !== '').join(', '), 'muted'),
   );
 }
 

@@ -9,11 +9,11 @@ import { cell, figureColumn, head, row, wordColumn } from './cells.js';
 /** Every limit against one candidate, with how far inside or outside it stands. */
 export function limitsTable(context: ReportContext, candidate: CandidateAssessment): TableBlock {
   const columns = [
-    wordColumn('Limit', 2.2),
-    figureColumn('Must be', '', 1.2),
-    figureColumn('Is', '', 1.2),
-    figureColumn('Margin', '', 1),
-    wordColumn('Verdict', 2.4),
+    wordColumn('Limit', 1.75),
+    figureColumn('Must be', '', 0.95),
+    figureColumn('Is', '', 0.95),
+    figureColumn('Margin', '', 0.85),
+    wordColumn('Verdict', 2.6),
   ];
   const rows = candidate.limits.map((limit) => limitRow(limit, context.currency));
   return { kind: 'table', title: '', columns, rows, note: [], rowHeads: true, compact: true };

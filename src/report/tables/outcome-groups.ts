@@ -1,6 +1,6 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
 import { driveTypes } from '../../drives/registry.js';
-import { endReasonWords, holdCurrentWords, lockingWords } from '../words/outcome-words.js';
+import { endReasonWords, holdCurrentWords, unpoweredHoldWords } from '../words/outcome-words.js';
 import { type FigureRow, figure, words, yesNo } from './figure-table.js';
 
 export interface OutcomeGroup {
@@ -37,7 +37,7 @@ export function holdOutcomes({ nominal }: CandidateAssessment): OutcomeGroup {
       figure('As measured', nominal.holdCurrentMeasuredA, 'amperes'),
       words('Used', holdCurrentWords[nominal.holdCurrentUsed]),
       figure('Share of stall, most', nominal.holdEffortRatio, 'percent'),
-      words('Without power', lockingWords[nominal.locking]),
+      words('Unpowered hold', unpoweredHoldWords[nominal.locking]),
     ],
   };
 }

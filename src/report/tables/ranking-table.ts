@@ -42,7 +42,7 @@ function rankingRow(candidate: CandidateAssessment, highlighted: boolean): Table
       cell(limits.text, limits.tone),
       cell(readings.minutes.show(nominal.runtimeS)),
       cell(readings.grams.show(nominal.bodyMassKg)),
-      cell(readings.watts.show(nominal.holdPowerW)),
+      cell(readings.wattsInColumn.show(nominal.holdPowerW)),
       cell(readings.money.show(nominal.cost)),
       cell(readings.hours.show(nominal.reworkTimeS)),
       cell(readings.ratio.show(candidate.score)),

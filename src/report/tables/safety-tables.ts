@@ -9,6 +9,7 @@ import type { OutcomeGroup } from './outcome-groups.js';
 /** What happens when the power goes at the highest hold, with both states of the motor leads. */
 export function powerCutTable({ nominal }: CandidateAssessment): TableBlock {
   const states = [nominal.powerCut, nominal.powerCut.shorted];
+  const deciding = states[nominal.powerCut.decides === 'shorted' ? 1 : 0];
   const line = (name: string, show: (state: PowerCutOutcome) => string, unit = ''): TableRow =>
     row(cell(name), ...states.map((state) => cell(show(state))), cell(unit));
   const read = (name: string, key: keyof PowerCutOutcome, reading: ReadingName): TableRow =>
@@ -17,6 +18,7 @@ export function powerCutTable({ nominal }: CandidateAssessment): TableBlock {
   const rows = [
     groupRow('Power cut at the highest hold'),
     row(cell('Motor leads', 'muted'), cell('open', 'muted'), cell('shorted', 'muted'), cell('')),
+    line('This one decides', (state) => yes(state === deciding)),
     line('Stays up', (state) => yes(state.stays)),
     line('Stays when shaken', (state) => yes(state.staysWhenShaken)),
     read('Falls to the stop in', 'fallS', 'seconds'),
@@ -31,15 +33,15 @@ export function powerCutTable({ nominal }: CandidateAssessment): TableBlock {
 
 /** What it takes to push the feature off its pose, and how hard it can press. */
 export function pushOutcomes({ nominal }: CandidateAssessment): OutcomeGroup {
-  const unpowered = (name: string, force: number | null): FigureRow =>
+  const yields = (name: string, force: number | null): FigureRow =>
     force === null ? words(name, 'does not yield') : figure(name, force, 'newtons');
   return {
     title: 'Push at the tip, and crush',
     rows: [
-      figure('Yields down, powered', nominal.pushDownN, 'newtons'),
-      figure('Yields up, powered', nominal.pushUpN, 'newtons'),
-      unpowered('Yields down, power off', nominal.unpoweredPushDownN),
-      unpowered('Yields up, power off', nominal.unpoweredPushUpN),
+      yields('Yields down, powered', nominal.pushDownN),
+      yields('Yields up, powered', nominal.pushUpN),
+      yields('Yields down, power off', nominal.unpoweredPushDownN),
+      yields('Yields up, power off', nominal.unpoweredPushUpN),
       figure('Crush near the hinge', nominal.crushForceN, 'newtons'),
       figure('Crush at the tip', nominal.crushForceAtTipN, 'newtons'),
     ],

@@ -53,6 +53,7 @@ export const readings = {
   amperes: precise('current', 'A'),
   milliamperes: rounded('current', 'mA'),
   watts: precise('power', 'W'),
+  wattsInColumn: { unit: 'W', show: (value: Figure) => (value === 0 ? '0' : fixed(value, 2)) },
   joules: precise('energy', 'J'),
   newtons: precise('force', 'N', 2),
   volts: precise('voltage', 'V'),
@@ -115,6 +116,12 @@ export function counted(count: number, one: string, many = `${one}s`): string {
 export function listed(items: string[]): string {
   if (items.length <= 1) return items.join('');
   return `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
+}
+
+/** The text as a sentence: a capital first letter and a full stop. */
+export function sentence(text: string): string {
+  if (text === '') return '';
+  return /[.!?]$/.test(text) ? capitalised(text) : `${capitalised(text)}.`;
 }
 
 /** The text with a capital first letter. */

@@ -1,7 +1,7 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
 import type { EndReason, LockingClass, NominalOutcome } from '../../simulate/outcome.js';
 import { limitName } from './criterion-words.js';
-import { counted, listed } from './figures.js';
+import { counted, joined, listed } from './figures.js';
 
 /** What ended the run on one pack. */
 export const endReasonWords: Record<EndReason, string> = {
@@ -17,6 +17,13 @@ export const lockingWords: Record<LockingClass, string> = {
   'holds-when-shaken': 'holds, even shaken',
   'holds-at-rest': 'holds, not shaken',
   'does-not-hold': 'does not hold',
+};
+
+/** The same as a value in a table. */
+export const unpoweredHoldWords: Record<LockingClass, string> = {
+  'holds-when-shaken': 'even shaken',
+  'holds-at-rest': 'at rest only',
+  'does-not-hold': 'none',
 };
 
 /** Which figure of the hold current the result uses. */
@@ -44,6 +51,14 @@ export function noRuntimeReason(candidate: CandidateAssessment): string {
   const reason = failed.find((limit) => limit.reason !== undefined)?.reason;
   if (reason !== undefined) return reason;
   return failed.length > 0 ? `fails ${limitName(failed[0]!.criterion)}` : 'could not be judged';
+}
+
+const moneyFields = ['price', 'extra_cost', 'hour_price', 'cost'];
+
+/** What was written for a sum of money, with the currency that the study counts in; anything else as it stands. */
+export function withCurrency(field: string, text: string, currency: string): string {
+  const isMoney = moneyFields.includes(field) && currency !== '' && /^[\d.,]+$/.test(text);
+  return isMoney ? `${text}${joined}${currency}` : text;
 }
 
 /** A field name as words: `stall_torque` → `stall torque`. */

@@ -4,7 +4,7 @@ import { breakLines, drawLines, type Line } from '../lines.js';
 import { cautionColours, type TextStyle, type } from '../style.js';
 import type { Tag } from '../tags.js';
 
-const pad = { x: 9, y: 5, bar: 4 };
+const pad = { x: 9, y: 4, bar: 4 };
 
 /** Below this width the figure stands above the text, not beside it. */
 const narrow = 320;
@@ -34,7 +34,7 @@ export function cautionBox(press: Press, caution: CautionBlock, width: number, p
       press.tags.add(tag, 'P', () => drawLines(press.typesetter, part.lines, part.style, frame));
     }
   };
-  return { height, before: 4, after: 4, keepWithNext: false, draw };
+  return { height, before: 3.5, after: 3.5, keepWithNext: false, draw };
 }
 
 /** Severity and figure in a column of their own, text and action beside them. */

@@ -6,7 +6,7 @@ import type { Tag } from '../tags.js';
 
 const valueStyle: TextStyle = type.compactTable;
 const labelStyle: TextStyle = { ...type.compactTable, colour: palette.muted };
-const pad = 1.4;
+const pad = 0.9;
 
 interface LaidFact {
   label: Line[];

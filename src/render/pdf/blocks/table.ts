@@ -30,7 +30,7 @@ export function tableBoxes(press: Press, table: TableBlock, width: number, paren
   const groupStyle: TextStyle = { ...style, face: 'strong', colour: palette.accent };
   const sheet: Sheet = {
     ...{ press, table, width, parent, widths, style, groupStyle },
-    ...{ pad: table.compact ? 1.3 : 2.6, tag: null, body: null },
+    ...{ pad: table.compact ? 0.9 : 2.6, tag: null, body: null },
   };
   const head = layTableHead(press, table, widths);
   const rows = rowBoxes(sheet, head);
@@ -111,7 +111,7 @@ function cutRow({ style, pad }: Sheet, cells: Line[][], tallest: number): Line[]
 
 function rowBox(sheet: Sheet, row: TableRow, index: number, cells: Line[][]): Box {
   const lines = Math.max(1, ...cells.map((cell) => cell.length));
-  const above = row.group && index > 0 ? 5 : 0;
+  const above = row.group && index > 0 ? 4 : 0;
   const height = lines * sheet.style.leading + 2 * sheet.pad;
   return {
     height: height + above,

@@ -5,7 +5,7 @@ import { palette, type TextStyle, type } from '../style.js';
 import type { Tag, TagKind } from '../tags.js';
 
 const headingStyles = { 1: type.title, 2: type.heading, 3: type.subheading } as const;
-const headingGaps = { 1: [0, 7], 2: [14, 5], 3: [11, 3.5] } as const;
+const headingGaps = { 1: [0, 7], 2: [14, 5], 3: [9, 3] } as const;
 
 /** A heading; it takes what follows with it to the next page. */
 export function headingBox(
@@ -80,20 +80,22 @@ export function answerBox(press: Press, text: Inline, width: number, parent: Tag
 /** Items with hanging numbers or dashes. */
 export function listBoxes(
   press: Press,
-  list: { ordered: boolean; items: Inline[] },
+  list: { ordered: boolean; items: Inline[]; style?: 'body' | 'small' },
   width: number,
   parent: Tag,
 ): Box[] {
-  const style = type.body;
-  const indent = 15;
+  const isSmall = list.style === 'small';
+  const style = isSmall ? type.small : type.body;
+  const widest = press.typesetter.width(String(list.items.length), 'strong', style.size);
+  const indent = Math.max(isSmall ? 9 : 15, list.ordered ? widest + 5 : 0);
   let tag: Tag | undefined;
   return list.items.map((item, index): Box => {
     const lines = breakLines(press.typesetter, item, style, width - indent);
     const label = list.ordered ? String(index + 1) : '–';
     return {
       height: lines.length * style.leading,
-      before: index === 0 ? 4 : 2.5,
-      after: index === list.items.length - 1 ? 5 : 2.5,
+      before: index === 0 ? 4 : isSmall ? 1 : 2.5,
+      after: index === list.items.length - 1 ? 5 : isSmall ? 1 : 2.5,
       keepWithNext: index === 0 && list.items.length > 1,
       draw: (x, y) => {
         tag ??= press.tags.open(parent, 'L');

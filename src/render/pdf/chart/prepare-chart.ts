@@ -44,7 +44,9 @@ export async function prepareCharts(
     const compiled = compile(specification as unknown as Parameters<typeof compile>[0], { logger: silent(vega) }).spec;
     const view = new vega.View(vega.parse(compiled), { renderer: 'none', logLevel: vega.Error });
     await view.runAsync();
-    const { _origin: origin, scenegraph } = view as unknown as ViewExtras;
+    const { _origin: inner, scenegraph } = view as unknown as ViewExtras;
+    const { left, top } = view.padding() as { left: number; top: number };
+    const origin: [number, number] = [left + inner[0], top + inner[1]];
     const draw = (context: ChartContext): void => {
       new CanvasRenderer(null)
         .initialize(null, width, height, origin, 1, { externalContext: context })

@@ -1,0 +1,395 @@
+import { describe, expect, it } from 'vitest';
+import { countFigures } from '../../src/input/count-figures.js';
+import {
+  edited,
+  type Files,
+  goodFiles,
+  historyOf,
+  issuesIn,
+  readFiles,
+  studyIn,
+  withFile,
+} from './good-study.js';
+
+const degrees = (value: number) => (value * Math.PI) / 180;
+const study = studyIn(goodFiles);
+
+describe('the least study', () => {
+  it('reads without a word', () => expect(issuesIn(goodFiles)).toEqual([]));
+
+  it('is in SI', () => {
+    expect(study.feature).toMatchObject({
+      kind: 'hinge',
+      massKg: 0.5,
+      balanceDistanceM: 0.2,
+      tipDistanceM: 0.5,
+      lowerStopPosition: degrees(-30),
+      upperStopPosition: degrees(60),
+    });
+    expect(study.targetRuntimeS).toBe(5400);
+    expect(study.pack).toBe(study.packs[0]);
+    expect(study.pack).toMatchObject({ seriesCount: 2, capacityC: 7920, massKg: 0.12 });
+    const [servo, worm, screw] = study.candidates;
+    expect(servo!.sheet.stallEffort).toBeCloseTo(35 * 0.0980665, 12);
+    expect(servo!.sheet.noLoadSpeed).toBeCloseTo(degrees(60) / 0.2, 12);
+    expect(worm!.sheet.noLoadSpeed).toBeCloseTo((15 * 2 * Math.PI) / 60, 12);
+    expect(screw!.sheet).toMatchObject({
+      noLoadSpeed: 0.02,
+      stallEffort: 200,
+      strokeM: 0.1,
+      coupling: 'strut',
+    });
+  });
+
+  it('takes what is blank from the assumptions', () => {
+    expect(study.carrier).toEqual({ worn: true, activity: 'walk', leanRad: 0, bodyMassKg: null });
+    expect(study.air).toEqual({ gustMPerS: 0, temperatureK: 298.15, buried: false });
+    expect(study.wiring).toMatchObject({
+      lengthM: 0.5,
+      switchResistanceOhm: 0.01,
+      connectorResistanceOhm: 0.002,
+      fuseRatingA: null,
+    });
+    // ASTM B258, from memory: 18 AWG has 0.823 mm².
+    expect(study.wiring.areaM2 * 1e6).toBeCloseTo(0.823, 3);
+    expect(study).toMatchObject({
+      packsCarriedCount: 1,
+      packTemperatureK: 298.15,
+      eventsPerYearCount: 4,
+      hourPriceMoney: 0,
+      drawsCount: 2048,
+      seed: 1,
+    });
+    expect(study.pack).toMatchObject({
+      parallelCount: 1,
+      reserveFraction: 0.2,
+      agedToFraction: 1,
+      cutOffVoltageV: 3.3,
+      chargeRatePerH: 1,
+      figuresFrom: 'listing',
+    });
+    expect(study.pack.warningVoltageV).toBeCloseTo(3.5, 12);
+    expect(study.pack.chemistry).toMatchObject({
+      id: 'lipo',
+      fullVoltageV: 4.2,
+      nominalVoltageV: 3.7,
+      floorVoltageV: 3,
+    });
+    expect(study.pack.chemistry.openCircuitVoltagesV.length).toBeGreaterThan(20);
+  });
+
+  it('gives each drive type its own defaults', () => {
+    const [servo, worm, screw] = study.candidates.map(({ sheet }) => sheet);
+    expect(servo).toMatchObject({
+      idleCurrentA: 0.01,
+      control: 'position',
+      positionFeedback: true,
+      poweredAtHold: true,
+      pulseFrequencyHz: 2000,
+      coupling: 'direct',
+    });
+    expect(worm).toMatchObject({
+      idleCurrentA: 0,
+      control: 'switched',
+      positionFeedback: false,
+      poweredAtHold: false,
+      pulseFrequencyHz: 20000,
+    });
+    expect(servo!.maximumVoltageV).toBeCloseTo(7.4 * 1.15, 12);
+    expect(worm!.maximumVoltageV).toBeCloseTo(15, 12);
+    expect(screw).toMatchObject({
+      onShareFraction: 0.2,
+      onPeriodS: 1200,
+      strutSide: 'push',
+      strutFrameArmM: null,
+    });
+    expect(worm!.onShareFraction).toBeNull();
+    expect(study.candidates[1]!.typical).toMatchObject({
+      forwardEfficiency: 0.35,
+      noLoadCurrentRatio: 0.08,
+      staticFrictionRatio: 1.25,
+      holdFrictionFraction: 0.15,
+    });
+  });
+
+  it('leaves to physics what follows from physics', () => {
+    for (const { sheet } of study.candidates) {
+      expect(sheet.noLoadCurrentA).toBeNull();
+      expect(sheet.caseToAirKPerW).toBeNull();
+      expect(sheet.windingHeatCapacityJPerK).toBeNull();
+    }
+  });
+
+  it('never lets a candidate lead by a blank', () => {
+    const [servo, worm, screw] = study.candidates.map(({ sheet }) => sheet);
+    expect(servo).toMatchObject({
+      electronicsMassKg: 0,
+      extraCostMoney: 0,
+      reworkTimeS: 0,
+      priceMoney: null,
+    });
+    expect(worm!.electronicsMassKg).toBeCloseTo(0.025, 12);
+    expect(worm!.extraCostMoney).toBeCloseTo(15, 12);
+    expect(worm!.reworkTimeS).toBeCloseTo(8 * 3600, 8);
+    expect(screw!.reworkTimeS).toBeCloseTo(12 * 3600, 8);
+    const withoutMass = studyIn(edited('candidates.csv', ',,2.4 A,,260 g', ',,2.4 A,,'));
+    expect(withoutMass.candidates[1]!.sheet.massKg).toBeNull();
+  });
+
+  it('has default criteria whose scales do not depend on the candidates', () => {
+    expect(study.criteria.map(({ id, weightScore }) => [id, weightScore])).toEqual([
+      ['runtime', 4],
+      ['body_mass', 2],
+      ['cost', 1],
+      ['rework_hours', 2],
+      ['fall_energy', 1],
+      ['fits', 0],
+      ['voltage', 0],
+      ['torque_margin', 0],
+    ]);
+    expect(study.criteria[0]).toMatchObject({ worthless: 2700, worthFull: 8100, origin: 'assumed' });
+    expect(study.criteria[0]!.note).toContain('worth 0 at 45 min, 1 at 135 min');
+    expect(study.criteria.at(-1)!.must).toEqual({ direction: 'at-least', bound: 1.3 });
+    const free = studyIn(edited('study.csv', 'target.runtime,90,,\n', ''));
+    expect(free.criteria[0]).toMatchObject({ worthless: 0, worthFull: 7200 });
+  });
+
+  it('counts what is given and what is assumed', () => {
+    const { given, assumed } = countFigures(study);
+    expect(given).toBe(6 + 3 + (4 + 4 + 5));
+    expect(assumed).toBeGreaterThan(40);
+  });
+});
+
+describe('rules that look at more than one cell', () => {
+  const withItems = (...rows: string[]): Files =>
+    withFile('study.csv', `${goodFiles['study.csv']}${rows.join('\n')}\n`);
+
+  it('warm a buried drive on a body and blow at a worn panel', () => {
+    const buried = studyIn(withItems('air.buried,yes,,', 'feature.panel_area,0.1 m²,,'));
+    expect(buried.air).toEqual({ gustMPerS: 6, temperatureK: 308.15, buried: true });
+    const standing = studyIn(edited('study.csv', 'worn,yes', 'worn,no', withItems('air.buried,yes,,')));
+    expect(standing.air.temperatureK).toBe(298.15);
+    expect(standing.carrier.activity).toBe('stand');
+  });
+
+  it('take the balance distance from a scale under the tip', () => {
+    const scaled = studyIn(edited('study.csv', '200 mm', '', withItems('feature.tip_scale,220 g,,')));
+    expect(scaled.feature.balanceDistanceM).toBeCloseTo((0.22 * 0.5) / 0.5, 12);
+    expect(historyOf(scaled, 'feature.balanceDistanceM').origin).toBe('derived');
+  });
+
+  it('know the three forms of an assist spring', () => {
+    expect(studyIn(withItems('spring.constant,0.5 N·m,,')).feature.spring).toMatchObject({
+      form: 'constant',
+      constantEffort: 0.5,
+    });
+    expect(
+      studyIn(withItems('spring.stiffness,0.4 N·m/rad,,', 'spring.free_angle,60 deg,,')).feature.spring,
+    ).toMatchObject({
+      form: 'linear',
+      stiffness: 0.4,
+      freePosition: degrees(60),
+    });
+    const coil = withItems(
+      'spring.rate,0.2 N/mm,,',
+      'spring.frame_arm,80 mm,,',
+      'spring.feature_arm,60 mm,,',
+      'spring.free_length,50 mm,,',
+    );
+    expect(studyIn(coil).feature.spring).toMatchObject({
+      form: 'coil',
+      rateNPerM: 200,
+      frameArmM: 0.08,
+      featureArmM: 0.06,
+      freeLengthM: 0.05,
+    });
+  });
+
+  it('read a slide in millimetres and newtons', () => {
+    const slide = studyIn({
+      ...goodFiles,
+      'study.csv': `item,value,unit,note
+question,?,,
+project,Lift,,
+feature.kind,slide,,
+feature.mass,2 kg,,
+feature.lower_stop,0,,
+feature.upper_stop,250,,
+feature.incline,60 deg,,
+feature.friction,3 N,,
+pack.choice,pack-a,,
+`,
+      'candidates.csv': `id,type,rated_voltage,no_load_speed,stall_torque,stall_force,stall_current,stroke,mass,spool_radius
+winch,worm-gearmotor,12 V,30 rpm,20 kg·cm,,2 A,,200 g,12 mm
+rod,screw-actuator,12 V,20 mm/s,,200 N,1.8 A,300 mm,290 g,
+`,
+      'show.csv': 'cue,action,to,seconds\nup,move,200,20\nstay,hold,,9\ndown,move,0 mm,20\nlie,rest,,5\n',
+    });
+    expect(slide.feature).toMatchObject({
+      kind: 'slide',
+      upperStopPosition: 0.25,
+      frictionEffort: 3,
+      tipDistanceM: 0,
+      balanceDistanceM: 0,
+    });
+    expect(slide.feature.inclineRad).toBeCloseTo(degrees(60), 12);
+    expect(slide.show.loop.map(({ fromPosition, toPosition }) => [fromPosition, toPosition])).toEqual([
+      [0, 0.2],
+      [0.2, 0.2],
+      [0.2, 0],
+      [0, 0],
+    ]);
+    expect(slide.candidates.map(({ sheet }) => [sheet.coupling, sheet.couplingEfficiency])).toEqual([
+      ['spool', 0.95],
+      ['direct', null],
+    ]);
+    expect(slide.baselineId).toBeNull();
+  });
+
+  it('read a drive at two voltages as one candidate', () => {
+    const two = studyIn(
+      edited(
+        'candidates.csv',
+        'worm-a,',
+        'servo-a,position-servo,6 V,0.24 s/60deg,28 kg·cm,,3.4 A,,\nworm-a,',
+      ),
+    );
+    expect(two.candidates).toHaveLength(3);
+    const [other] = two.candidates[0]!.sheet.otherVoltages;
+    expect(other).toMatchObject({ ratedVoltageV: 6, stallCurrentA: 3.4, noLoadCurrentA: null });
+    expect(
+      two.provenance.some(({ path }) => path === 'candidates.servo-a.sheet.otherVoltages.0.stallEffort'),
+    ).toBe(true);
+  });
+
+  it('collect candidates from several files', () => {
+    const more = withFile(
+      'candidates-found.csv',
+      'id,type,rated_voltage,no_load_speed,stall_torque\nnew,worm-gearmotor,12 V,10 rpm,80 kg·cm\n',
+    );
+    expect(
+      studyIn(more)
+        .candidates.map(({ id, file }) => [id, file])
+        .at(-1),
+    ).toEqual(['new', 'candidates-found.csv']);
+  });
+
+  it('take the usual figures of a thread only when its geometry is known', () => {
+    const worm = (lead: string) =>
+      studyIn(
+        withFile(
+          'candidates.csv',
+          `id,type,rated_voltage,no_load_speed,stall_torque,lead_angle\nservo-a,worm-gearmotor,12 V,15 rpm,60 kg·cm,${lead}\n`,
+        ),
+      ).candidates[0]!.sheet;
+    expect(worm('4 deg')).toMatchObject({
+      frictionRunningCoefficient: 0.06,
+      frictionStaticCoefficient: 0.1,
+      pressureAngleRad: degrees(20),
+    });
+    expect(worm('')).toMatchObject({ frictionRunningCoefficient: null, pressureAngleRad: null });
+  });
+
+  it('keep columns of the user and print them, unread', () => {
+    const own = studyIn(
+      edited(
+        'candidates.csv',
+        'stroke,mass',
+        'stroke,my_shop',
+        edited('candidates.csv', '80 g', '=1+1 "quoted'.replaceAll('"', '')),
+      ),
+    );
+    expect(own.candidates[0]!.extra).toEqual({ my_shop: '=1+1 quoted' });
+  });
+});
+
+describe('units and marks of a whole file', () => {
+  it('come from the header, and the cell wins', () => {
+    const headed = studyIn(
+      edited(
+        'candidates.csv',
+        'stall_torque',
+        'stall_torque [N·m]',
+        edited('candidates.csv', '35 kg·cm', '3.4'),
+      ),
+    );
+    expect(headed.candidates[0]!.sheet.stallEffort).toBe(3.4);
+    expect(headed.candidates[1]!.sheet.stallEffort).toBeCloseTo(60 * 0.0980665, 12);
+    expect(historyOf(headed, 'candidates.servo-a.sheet.stallEffort').written).toBe('3.4 N·m');
+  });
+
+  it('come from the unit column of study.csv, and the cell wins', () => {
+    const united = studyIn(
+      edited('study.csv', '500 g,,', '500,g,', edited('study.csv', '200 mm,,', '20 cm,mm,')),
+    );
+    expect(united.feature).toMatchObject({ massKg: 0.5, balanceDistanceM: 0.2 });
+  });
+
+  it('may be semicolons with decimal commas, tabs, or carriage returns', () => {
+    const semicolons = (goodFiles['packs.csv'] as string).replaceAll(',', ';').replace('2200 mAh', '2,2 Ah');
+    expect(studyIn(withFile('packs.csv', semicolons)).pack.capacityC).toBeCloseTo(7920, 8);
+    const tabs = (goodFiles['packs.csv'] as string).replaceAll(',', '\t');
+    expect(studyIn(withFile('packs.csv', tabs)).pack.capacityC).toBe(7920);
+    const windows = (goodFiles['packs.csv'] as string).replaceAll('\n', '\r\n');
+    expect(studyIn(withFile('packs.csv', windows)).pack.capacityC).toBe(7920);
+  });
+});
+
+describe('all problems of all files', () => {
+  it('are told in one run, in file order', () => {
+    const files = {
+      ...goodFiles,
+      'study.csv': (goodFiles['study.csv'] as string).replace('500 g', '500').replace('pack-a', 'pack-z'),
+      'candidates.csv': (goodFiles['candidates.csv'] as string)
+        .replace('35 kg·cm', '35 oz')
+        .replace('1.8 A', '1.8 Ah'),
+      'show.csv': (goodFiles['show.csv'] as string)
+        .replace('sleep,rest', 'sleep,nap')
+        .replace('show,hold,', 'show,hold,20'),
+      'packs.csv': (goodFiles['packs.csv'] as string).replace('lipo', 'lead'),
+      'measured.csv': 'quantity,value\nruntime,long\n',
+      'criteria.csv': 'criterion,weight\nruntimes,4\ncost,1\n',
+    };
+    const { ok, issues } = readFiles(files, ['worm-a.mass=heavy']);
+    expect(ok).toBe(false);
+    expect(issues.map(({ file, line, code }) => [file, line, code])).toEqual([
+      ['study.csv', 4, 'missing-unit'],
+      ['study.csv', 10, 'unknown-reference'],
+      ['candidates.csv', 2, 'unit-of-another-dimension'],
+      ['candidates.csv', 4, 'unit-of-another-dimension'],
+      ['show.csv', 3, 'cue-jumps'],
+      ['show.csv', 5, 'unknown-choice'],
+      ['packs.csv', 2, 'unknown-choice'],
+      ['criteria.csv', 2, 'unknown-choice'],
+      ['measured.csv', 2, 'not-a-number'],
+      ['--set', null, 'not-a-number'],
+    ]);
+  });
+});
+
+describe('changes', () => {
+  it('go through the same reading as the files', () => {
+    const changed = studyIn(goodFiles, [
+      'feature.mass=420 g',
+      'worm-a.mass = 0.3 kg ±5 g',
+      'pack-a.capacity=3 Ah',
+      { item: 'carrier.worn', value: 'no' },
+    ]);
+    expect(changed.feature.massKg).toBeCloseTo(0.42, 12);
+    expect(changed.candidates[1]!.sheet.massKg).toBe(0.3);
+    expect(changed.pack.capacityC).toBe(10800);
+    expect(changed.carrier).toMatchObject({ worn: false, activity: 'stand' });
+    expect(historyOf(changed, 'feature.massKg').place).toEqual({
+      file: '--set',
+      line: null,
+      column: 'feature.mass',
+    });
+  });
+
+  it('may be blank, which takes the assumption again', () => {
+    expect(
+      studyIn(edited('study.csv', 'worn,yes,,', 'worn,yes,,\nair.gust,3 m/s,,'), ['air.gust=']).air.gustMPerS,
+    ).toBe(0);
+  });
+});
