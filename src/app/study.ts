@@ -10,6 +10,7 @@ import { renderJson } from '../render/json/render-json.js';
 import { renderTerminal, type TerminalOptions } from '../render/terminal/render-terminal.js';
 import { buildReport, summarise, type Templates, toResults } from '../report/index.js';
 import { simulateCandidate } from '../simulate/candidate.js';
+import type { Candidate, Study } from '../study/study.js';
 import { inputHash, inputsAsRead } from './input-hash.js';
 
 /** What a run starts from: the study's files, the templates, and what the user wants to try instead. */
@@ -61,7 +62,8 @@ export function assessStudy(request: StudyRequest): Result<Assessment> {
   const hash = inputHash(inputs, request.templates[assumptionsFile] ?? '', request.changes);
   const assessment = assess(study, runs, { version: request.version, inputHash: hash, inputs });
   request.progress('finding what to measure first');
-  const tools = { simulate: simulateCandidate, howToMeasure };
+  const simulate = (changed: Study, candidate: Candidate) => simulateCandidate(changed, candidate, 'sketch');
+  const tools = { simulate, howToMeasure };
   const nextMeasurements = measurementAdvice(study, assessment.candidates, tools);
   return { ok: true, value: { ...assessment, nextMeasurements }, issues: read.issues };
 }

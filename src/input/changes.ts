@@ -34,6 +34,7 @@ export function changeOf(typed: string | Change, report: Report): Change | null 
 
 /** Puts changes into the tables before they are read, so that they go through the same checks as the files. */
 export function applyChanges(changes: readonly Change[], tables: ChangeableTables, report: Report): void {
+  if (changes.length === 0) return;
   const itemNames = [...studyFields('hinge'), ...studyFields('slide')].map(({ name }) => name);
   const targets = idTargets(tables);
   for (const { item, value } of changes) {
@@ -66,7 +67,7 @@ function idTargets({
       }
     }
   };
-  const withoutId = (names: string[]) => names.filter((name) => name !== 'id');
+  const withoutId = (names: readonly string[]) => names.filter((name) => name !== 'id');
   for (const table of candidates) add(table, withoutId(candidateColumnNames()));
   add(packs, withoutId(packFields.map(({ name }) => name)));
   add(loads, withoutId(loadFields.map(({ name }) => name)));

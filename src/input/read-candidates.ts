@@ -32,9 +32,14 @@ export interface CandidatesContext {
   report: Report;
 }
 
+let columnNames: readonly string[] | null = null;
+
 /** Every column that some drive type has, for the header of a candidates file. */
-export function candidateColumnNames(): string[] {
-  return [...new Set(Object.values(driveTypes).flatMap(({ columns }) => columns.map(({ name }) => name)))];
+export function candidateColumnNames(): readonly string[] {
+  columnNames ??= [
+    ...new Set(Object.values(driveTypes).flatMap(({ columns }) => columns.map(({ name }) => name))),
+  ];
+  return columnNames;
 }
 
 /** Columns that every type requires. */

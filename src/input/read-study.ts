@@ -59,7 +59,7 @@ export function readStudy(
 }
 
 /** Columns of each file, for its header. */
-const columnNames: Record<FileRole, () => string[]> = {
+const columnNames: Record<FileRole, () => readonly string[]> = {
   study: () => names(studyColumns),
   candidates: candidateColumnNames,
   show: () => names(showFields('hinge')),

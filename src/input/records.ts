@@ -72,7 +72,7 @@ function startOfRecord(text: string, cursor: number): number {
 function reportBrokenFormulas(text: string, delimiter: string, file: string, report: Report): void {
   text.split('\n').forEach((line, index) => {
     const first = line.split(delimiter, 1)[0]!.replace(/"/g, '').trim();
-    if (!first.startsWith('#') || !isSpreadsheetError(first)) return;
+    if (!/^#[A-Z]/.test(first) || !isSpreadsheetError(first)) return;
     report({ file, line: index + 1, column: null }, spreadsheetError(first, 'a value'));
   });
 }

@@ -44,7 +44,10 @@ function sectionNames(templates: Templates): { name: string; line: number }[] {
   const { nodes } = parseTemplate(contentsFile, templateText(templates, contentsFile));
   return nodes
     .flatMap((node) => (node.kind === 'list' ? node.items : []))
-    .map(({ line, parts }) => ({ line, name: parts.map((part) => ('text' in part ? part.text : '')).join('') }));
+    .map(({ line, parts }) => ({
+      line,
+      name: parts.map((part) => ('text' in part ? part.text : '')).join(''),
+    }));
 }
 
 function buildSections(context: ReportContext, name: string, line: number): Section[] {

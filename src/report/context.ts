@@ -62,7 +62,9 @@ function withDistinctLabels(candidates: CandidateAssessment[]): CandidateAssessm
   const count = new Map<string, number>();
   for (const { label } of candidates) count.set(label, (count.get(label) ?? 0) + 1);
   return candidates.map((candidate) =>
-    count.get(candidate.label) === 1 ? candidate : { ...candidate, label: `${candidate.label} (${candidate.id})` },
+    count.get(candidate.label) === 1
+      ? candidate
+      : { ...candidate, label: `${candidate.label} (${candidate.id})` },
   );
 }
 

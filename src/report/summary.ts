@@ -1,6 +1,6 @@
 import type { Assessment, Caution } from '../assess/assessment.js';
 import { driveTypes } from '../drives/registry.js';
-import { labelOf, reportContext, type ReportContext } from './context.js';
+import { labelOf, type ReportContext, reportContext } from './context.js';
 import type { Templates } from './template/template-error.js';
 import { counted, fixed, readings } from './words/figures.js';
 import { limitsSummary } from './words/outcome-words.js';
@@ -32,7 +32,13 @@ export interface ReportSummary {
   rows: SummaryRow[];
   units: { runtime: string; mass: string; holding: string; cost: string };
   /** The most severe caution, with who it concerns; null when none was raised. */
-  caution: { severity: Caution['severity']; about: string; figure: string; text: string; action: string } | null;
+  caution: {
+    severity: Caution['severity'];
+    about: string;
+    figure: string;
+    text: string;
+    action: string;
+  } | null;
   /** How many more cautions stand in the report. */
   furtherCautions: number;
   nextMeasurement: string;

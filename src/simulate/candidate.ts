@@ -22,7 +22,7 @@ import {
 import { couplingOf, cueRange, featureMassKg, loadOf } from './mechanics.js';
 import type { CandidateRun, LockingClass, NominalOutcome } from './outcome.js';
 import { type PackModel, packModel } from './pack-model.js';
-import { CuePlayer, fine, type PlayedCues } from './play-loop.js';
+import { CuePlayer, coarse, fine, type PlayedCues } from './play-loop.js';
 import { powerCut } from './power-cut.js';
 import { crushForces, pushAt } from './push.js';
 import { runOnPack } from './run-on-pack.js';
@@ -84,20 +84,39 @@ export function prepareCandidate(study: Study, candidate: Candidate): PreparedCa
   return { model, locking, pack, proposedPivots: proposed };
 }
 
+/**
+ * How thorough a simulation is: `full` for what is reported; `sketch` for comparing many changes of an input with
+ * each other, coarser, and without charts and the repeat with a warm winding.
+ */
+export type Thoroughness = 'full' | 'sketch';
+
 /** Everything that follows for one candidate from the nominal figures of a study. */
-export function simulateCandidate(study: Study, candidate: Candidate): CandidateRun {
+export function simulateCandidate(
+  study: Study,
+  candidate: Candidate,
+  thoroughness: Thoroughness = 'full',
+): CandidateRun {
+  const full = thoroughness === 'full';
+  const fineness = full ? fine : coarse;
   const type = driveTypes[candidate.kind];
   const prepared = prepareCandidate(study, candidate);
   const { model, pack } = prepared;
   const { sheet, typical } = candidate;
-  const leadIn = new CuePlayer(model, study.show.leadIn, study.loads, fine).play();
-  const loop = new CuePlayer(model, study.show.loop, study.loads, fine).play();
+  const leadIn = new CuePlayer(model, study.show.leadIn, study.loads, fineness).play();
+  const loop = new CuePlayer(model, study.show.loop, study.loads, fineness).play();
   const stretches = [...leadIn.stretches, ...loop.stretches];
   const linkage = checkLinkage(model, sheet, study.feature);
   const efforts = searchEfforts(model);
   const moves = leadIn.stuckAt === null && loop.stuckAt === null;
-  const run = moves ? runOnPack(pack, leadIn.samples, loop.samples) : null;
-  const heat = simulateHeat(study, candidate, model, moves ? loop.samples : null, run?.runDown.runtimeS ?? 0);
+  const run = moves ? runOnPack(pack, leadIn.samples, loop.samples, full) : null;
+  const heat = simulateHeat(
+    study,
+    candidate,
+    model,
+    moves ? loop.samples : null,
+    run?.runDown.runtimeS ?? 0,
+    full,
+  );
   const meanA = moves ? meanCurrentA(loop.samples, model.bus.packNominalV) : null;
   // What is played once still has to get through fuse and protection board.
   const peakA = moves ? Math.max(leadIn.peakCurrentA, loop.peakCurrentA) : null;
@@ -149,7 +168,7 @@ export function simulateCandidate(study: Study, candidate: Candidate): Candidate
     findings: [
       ...sheetFindings(type, sheet, typical, model.drive, model.bus.nominalV),
       ...linkage.findings,
-      ...warmFindings(study, model, loop, heat.outcome.windingTemperatureK),
+      ...(full ? warmFindings(study, model, loop, heat.outcome.windingTemperatureK) : []),
       ...powerFindings(study, candidate, prepared),
     ],
     assumed: assumedOf(study, candidate, prepared),

@@ -33,6 +33,7 @@ export function simulateHeat(
   model: CandidateModel,
   samples: LoopSamples | null,
   runtimeS: number,
+  withSeries = true,
 ): { outcome: HeatOutcome; series: { heatInShow: HeatSeries; heatHolding: HeatSeries } } {
   const parameters = thermalOf(candidate.sheet, study.air);
   const bounce = heatBounceFraction(study.carrier.activity);
@@ -45,8 +46,8 @@ export function simulateHeat(
     parameters,
     (windingK) => holdHeatW(model, currentsA, windingK),
     candidate.sheet.windingLimitK,
-    recorder(heatHolding, parameters.airTemperatureK),
-    Math.max(shortestSeriesS, runtimeS),
+    withSeries ? recorder(heatHolding, parameters.airTemperatureK) : undefined,
+    withSeries ? Math.max(shortestSeriesS, runtimeS) : 0,
   );
   return {
     outcome: {
@@ -58,7 +59,7 @@ export function simulateHeat(
       timeToLimitHoldingS: holding.timeToLimitS,
     },
     series: {
-      heatInShow: load === null ? emptySeries() : showHeatSeries(parameters, load, runtimeS),
+      heatInShow: load === null || !withSeries ? emptySeries() : showHeatSeries(parameters, load, runtimeS),
       heatHolding,
     },
   };

@@ -5,7 +5,7 @@ import { holdDraw, holdEffortAt, holdMotorCurrentA } from './hold.js';
 import { emptySamples, type LoopSamples, sampleKinds } from './loop-samples.js';
 import { type BusDraw, busDraw, drivesCurrentA, motorVoltageV } from './motor-point.js';
 import { MoveTrack } from './move-track.js';
-import { playSwitchedMove } from './switched-move.js';
+import { playSwitchedMove, switchedPoint } from './switched-move.js';
 
 /** How finely moves are sampled and how hard the stretch is searched. */
 export interface Fineness {
@@ -124,6 +124,11 @@ export class CuePlayer {
       return;
     }
     played.stretches.push(move.playedS > 0 ? move.playedS / cue.durationS : 1);
+    for (const end of [cue.fromPosition, cue.toPosition]) {
+      const point = switchedPoint(model, end, Math.sign(cue.toPosition - cue.fromPosition) || 1);
+      busDraw(model, point.currentA, motorVoltageV(model, point.currentA, point.speed), this.draw);
+      this.notePeak(model.drive.idleCurrentA);
+    }
     move.points.forEach((point, i) => {
       busDraw(model, point.currentA, motorVoltageV(model, point.currentA, point.speed), this.draw);
       this.add(cueIndex, sampleKinds.move, move.durationsS[i]!, move.positions[i]!, point);

@@ -18,15 +18,18 @@ export interface PackRun {
   series: RunDownSeries;
 }
 
-/** Runtime on one pack from nominal figures: stepped where that is quick enough, else averaged. (M18) */
-export function runOnPack(pack: PackModel, leadIn: LoopSamples, loop: LoopSamples): PackRun {
+/**
+ * Runtime on one pack: stepped where that is wanted and quick enough, else averaged. (M18)
+ * @param exactly false for quick comparisons
+ */
+export function runOnPack(pack: PackModel, leadIn: LoopSamples, loop: LoopSamples, exactly = true): PackRun {
   const nominalV = busAtV(pack, 0.5, 0, 0, 0);
   const meanA = meanCurrentA(loop, nominalV);
   const longestGuessS = (pack.cellChargeC * pack.parallelCount) / meanA;
   const loops = Math.max(1, Math.ceil(longestGuessS / loop.totalS));
   const stepsPerLoop = loop.count + 2 * loop.totalS;
   const series = new SeriesRecorder(Math.ceil(loops / pointCount));
-  if (!(loops * stepsPerLoop < mostSteps)) {
+  if (!exactly || !(loops * stepsPerLoop < mostSteps)) {
     return { runDown: averagedRunDown(pack, leadIn, loop), series: series.result };
   }
   const runDown = steppedRunDown(pack, leadIn, loop, series.listener);

@@ -117,4 +117,10 @@ export const openNames: Record<string, string> = {
   columns: 'how many',
   furtherCautions: 'how many',
   bytes: 'contents of a file',
+  span: 'columns of a table that a cell covers',
+  checks: 'how many',
+  ohmBases: 'resistances where straight pieces begin, in ohms',
+  ohmSlopes: 'ohms per unit of charge fraction',
+  relaxBases: 'resistances where straight pieces begin, in ohms',
+  relaxSlopes: 'ohms per unit of charge fraction',
 };

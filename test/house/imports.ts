@@ -14,8 +14,16 @@ export interface Import {
   dynamic: boolean;
 }
 
+const known = new Map<string, Import[]>();
+
 /** Every import and re-export of a source. */
 export function importsOf(path: string): Import[] {
+  const found = known.get(path) ?? readImports(path);
+  known.set(path, found);
+  return found;
+}
+
+function readImports(path: string): Import[] {
   const source = ts.createSourceFile(path, textOf(path), ts.ScriptTarget.Latest, true);
   const found: Import[] = [];
   const add = (specifier: ts.Expression | undefined, typeOnly: boolean, dynamic = false) => {

@@ -156,7 +156,7 @@ describe('the least study', () => {
 
   it('counts what is given and what is assumed', () => {
     const { given, assumed } = countFigures(study);
-    expect(given).toBe(6 + 3 + (4 + 4 + 5));
+    expect(given).toBe(6 + 3 + (5 + 5 + 6));
     expect(assumed).toBeGreaterThan(40);
   });
 });

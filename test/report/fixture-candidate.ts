@@ -26,7 +26,15 @@ function limit(criterion: string, bound: number, value: number | null, passes: b
   const direction = ['runtime', 'torque_margin', 'fits'].includes(criterion) ? 'at-least' : 'at-most';
   const inside = value === null ? null : direction === 'at-least' ? value - bound : bound - value;
   const margin = inside === null ? null : inside / bound;
-  return { criterion, direction, limit: bound, value, passes, margin, ...(passes === null ? { missing: 'mass' } : {}) };
+  return {
+    criterion,
+    direction,
+    limit: bound,
+    value,
+    passes,
+    margin,
+    ...(passes === null ? { missing: 'mass' } : {}),
+  };
 }
 
 function limitsOf(id: string): LimitOutcome[] {
@@ -34,13 +42,21 @@ function limitsOf(id: string): LimitOutcome[] {
   const runtimeS = runtimes[id] ?? 5400;
   const stuck: LimitOutcome[] =
     id === 'worm-quick'
-      ? [{ ...limit('moves', 1, 0, false), margin: -1, reason: 'cannot lift the feature at 0°, it stalls at 8.1 N·m' }]
+      ? [
+          {
+            ...limit('moves', 1, 0, false),
+            margin: -1,
+            reason: 'cannot lift the feature at 0°, it stalls at 8.1 N·m',
+          },
+        ]
       : [];
   return [
     ...stuck,
     limit('voltage', 8.6, 8.4, true),
     limit('fits', 1, id === 'servo-gaps' ? null : 1, id === 'servo-gaps' ? null : true),
-    id === 'worm-quick' ? limit('runtime', 3600, null, null) : limit('runtime', 3600, runtimeS, runtimeS >= 3600),
+    id === 'worm-quick'
+      ? limit('runtime', 3600, null, null)
+      : limit('runtime', 3600, runtimeS, runtimeS >= 3600),
     limit('body_mass', 1, id === 'servo-gaps' ? null : 0.71, id === 'servo-gaps' ? null : true),
     limit('torque_margin', 1.3, id === 'servo-now' ? 1.12 : 2.4, id !== 'servo-now'),
   ];
@@ -60,7 +76,9 @@ function loopSeries(holdA: number, moveA: number): CandidateAssessment['series']
     positions: timesS.map((time) => Math.sin(time / 20)),
     driveEfforts: timesS.map((time) => 2 + Math.sin(time / 20)),
     availableEfforts: timesS.map(() => 5),
-    packCurrentsA: timesS.map((time) => (isMoving(time) ? moveA * Math.sin((time % 40) * 0.785) ** 2 : holdA) + 0.35),
+    packCurrentsA: timesS.map(
+      (time) => (isMoving(time) ? moveA * Math.sin((time % 40) * 0.785) ** 2 : holdA) + 0.35,
+    ),
   };
 }
 
@@ -76,7 +94,11 @@ export function createCandidate(wanted: Wanted): CandidateAssessment {
   const limits = limitsOf(wanted.id);
   const isServo = wanted.type === 'position-servo';
   const cannotMove = wanted.id === 'worm-quick';
-  const nominal = createNominal(wanted, isServo ? falls : stays, { ...falls, fallS: 1.9, impactEnergyJ: 0.31 });
+  const nominal = createNominal(wanted, isServo ? falls : stays, {
+    ...falls,
+    fallS: 1.9,
+    impactEnergyJ: 0.31,
+  });
   const empty = { timesS: [], windingTemperaturesK: [], caseTemperaturesK: [] };
   return {
     id: wanted.id,
@@ -96,15 +118,39 @@ export function createCandidate(wanted: Wanted): CandidateAssessment {
               code: 'efficiency-above-one',
               severity: 'impossible',
               field: 'stall_torque',
-              message: 'Stall torque implies an efficiency of 1.69; 5.9 kg·cm would be consistent with its currents.',
+              message:
+                'Stall torque implies an efficiency of 1.69; 5.9 kg·cm would be consistent with its currents.',
             },
-            { code: 'no-mass', severity: 'note', field: 'mass', message: 'No mass: what rests on it is not judged.' },
+            {
+              code: 'no-mass',
+              severity: 'note',
+              field: 'mass',
+              message: 'No mass: what rests on it is not judged.',
+            },
           ]
         : [],
     assumed: [
-      { field: 'no_load_current', value: 0.46, unit: 'A', shown: '0.46 A (0.23–1.2)', basis: '8 % of stall current, typical of servos' },
-      { field: 'idle_current', value: 0.01, unit: 'A', shown: '10 mA (4–30)', basis: 'from experience, no source' },
-      { field: 'winding_limit', value: 373, unit: 'K', shown: '100 °C (85–125)', basis: 'common insulation of small motors' },
+      {
+        field: 'no_load_current',
+        value: 0.46,
+        unit: 'A',
+        shown: '0.46 A (0.23–1.2)',
+        basis: '8 % of stall current, typical of servos',
+      },
+      {
+        field: 'idle_current',
+        value: 0.01,
+        unit: 'A',
+        shown: '10 mA (4–30)',
+        basis: 'from experience, no source',
+      },
+      {
+        field: 'winding_limit',
+        value: 373,
+        unit: 'K',
+        shown: '100 °C (85–125)',
+        basis: 'common insulation of small motors',
+      },
     ],
     motor: {
       resistanceOhm: 1.28,
@@ -120,8 +166,13 @@ export function createCandidate(wanted: Wanted): CandidateAssessment {
     },
     nominal,
     series: {
-      loop: cannotMove ? { timesS: [], positions: [], driveEfforts: [], availableEfforts: [], packCurrentsA: [] } : loopSeries(isServo ? 0.55 : 0, isServo ? 2.7 : 1.4),
-      runDown: nominal.runtimeS === null ? { timesS: [], lowestVoltagesV: [], meanVoltagesV: [], socFractions: [] } : runDown(nominal.runtimeS),
+      loop: cannotMove
+        ? { timesS: [], positions: [], driveEfforts: [], availableEfforts: [], packCurrentsA: [] }
+        : loopSeries(isServo ? 0.55 : 0, isServo ? 2.7 : 1.4),
+      runDown:
+        nominal.runtimeS === null
+          ? { timesS: [], lowestVoltagesV: [], meanVoltagesV: [], socFractions: [] }
+          : runDown(nominal.runtimeS),
       heatInShow: empty,
       heatHolding: empty,
     },

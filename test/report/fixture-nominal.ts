@@ -17,7 +17,11 @@ const runtimesS: Record<string, number | null> = {
 };
 
 /** Nominal outcomes of a fixture candidate; the one that cannot move has nulls wherever the loop is needed. */
-export function createNominal(wanted: Wanted, powerCut: PowerCutOutcome, shorted: PowerCutOutcome): NominalOutcome {
+export function createNominal(
+  wanted: Wanted,
+  powerCut: PowerCutOutcome,
+  shorted: PowerCutOutcome,
+): NominalOutcome {
   const isServo = wanted.type === 'position-servo';
   const cannotMove = wanted.id === 'worm-quick';
   const hasGaps = wanted.id === 'servo-gaps';

@@ -99,7 +99,7 @@ export function createStudy(candidates: CandidateAssessment[]): Study {
       id,
       kind: type,
       label,
-      sheet: { source: `invented listing ${'ABCDE'[index]}`, sourceDate: '2026-02-05', note: '' } as DriveSheet,
+      sheet: { source: `invented listing ${index + 1}`, sourceDate: '2026-02-05', note: '' } as DriveSheet,
       typical: {} as TypicalFigures,
       extra: {},
       line: index + 2,

@@ -1,14 +1,26 @@
 import type { Assessment, CandidateAssessment, Caution } from '../../src/assess/assessment.js';
-import { createStudy } from './fixture-study.js';
 import { createCandidate } from './fixture-candidate.js';
+import { createStudy } from './fixture-study.js';
 
 const standing: Caution[] = [
-  ['lithium', 'Lithium packs burn when crushed, pierced or shorted.', 'Charge attended, carry in a hard case.'],
-  ['pinch', 'Hinges and linkages pinch, most of all near the hinge.', 'Cover the gaps; agree on a stop word.'],
+  [
+    'lithium',
+    'Lithium packs burn when crushed, pierced or shorted.',
+    'Charge attended, carry in a hard case.',
+  ],
+  [
+    'pinch',
+    'Hinges and linkages pinch, most of all near the hinge.',
+    'Cover the gaps; agree on a stop word.',
+  ],
   ['falling-feature', 'Any feature can fall.', 'Fit a stop or a tether that carries all of it.'],
   ['worn-load', 'A load on the body tires and unbalances.', 'Fit a quick release and rehearse getting out.'],
   ['public-contact', 'Spectators reach out, children most of all.', 'Keep an arm length of distance.'],
-  ['unexpected-start', 'Drives move at power-on and on a lost signal.', 'Put a switch in reach of the bearer.'],
+  [
+    'unexpected-start',
+    'Drives move at power-on and on a lost signal.',
+    'Put a switch in reach of the bearer.',
+  ],
   [
     'codes-first',
     'Local codes, the organiser’s rules and licensed practice come first. This is a calculation, not an approval.',
@@ -30,14 +42,33 @@ function caution(
   figure: string,
   text: string,
 ): Caution {
-  return { code, severity, candidate, figure, text, action: `What to do about ${code.replaceAll('-', ' ')}.` };
+  return {
+    code,
+    severity,
+    candidate,
+    figure,
+    text,
+    action: `What to do about ${code.replaceAll('-', ' ')}.`,
+  };
 }
 
 /** Cautions of every kind, two of the same code so that they are joined. */
 function createCautions(): Caution[] {
   return [
-    caution('crush', 'severe', 'worm-relay', '412 N', 'Crushes with 412 N near the hinge; 140 N already hurt.'),
-    caution('crush', 'severe', 'screw-strut', '268 N', 'Crushes with 268 N near the hinge; 140 N already hurt.'),
+    caution(
+      'crush',
+      'severe',
+      'worm-relay',
+      '412 N',
+      'Crushes with 412 N near the hinge; 140 N already hurt.',
+    ),
+    caution(
+      'crush',
+      'severe',
+      'screw-strut',
+      '268 N',
+      'Crushes with 268 N near the hinge; 140 N already hurt.',
+    ),
     caution('hold-effort', 'severe', 'servo-now', '44 % of stall', 'Holds at 44 % of its stall effort.'),
     caution('falls', 'caution', 'servo-now', '0.6 s', 'Without power the feature falls in 0.6 s.'),
     caution('on-share', 'caution', 'screw-strut', '31 %', 'Runs 31 % of the time; 25 % are allowed.'),
@@ -49,10 +80,29 @@ function createCautions(): Caution[] {
 /** Five candidates: one leads, one exists and fails, one cannot move, one has gaps, one has an odd label. */
 export function createCandidates(): CandidateAssessment[] {
   return [
-    createCandidate({ id: 'worm-relay', label: 'Worm gearmotor, relay switched, position sensed at the hinge', rank: 1 }),
-    createCandidate({ id: 'screw-strut', label: 'Screw actuator under the neck', rank: 2, type: 'screw-actuator' }),
-    createCandidate({ id: 'servo-now', label: 'Servo as built (35 kg·cm, 7.4 V)', rank: 3, type: 'position-servo' }),
-    createCandidate({ id: 'servo-gaps', label: 'Servo with gaps \u001b[31m⌀ 20 mm 🦢', rank: 4, type: 'position-servo' }),
+    createCandidate({
+      id: 'worm-relay',
+      label: 'Worm gearmotor, relay switched, position sensed at the hinge',
+      rank: 1,
+    }),
+    createCandidate({
+      id: 'screw-strut',
+      label: 'Screw actuator under the neck',
+      rank: 2,
+      type: 'screw-actuator',
+    }),
+    createCandidate({
+      id: 'servo-now',
+      label: 'Servo as built (35 kg·cm, 7.4 V)',
+      rank: 3,
+      type: 'position-servo',
+    }),
+    createCandidate({
+      id: 'servo-gaps',
+      label: 'Servo with gaps \u001b[31m⌀ 20 mm 🦢',
+      rank: 4,
+      type: 'position-servo',
+    }),
     createCandidate({ id: 'worm-quick', label: 'Worm, two-start, quick', rank: 5 }),
   ];
 }

@@ -56,6 +56,8 @@ function write(tree: unknown, indent: string): string {
     return `[\n${tree.map((item) => inner + write(item, inner)).join(',\n')}\n${indent}]`;
   }
   if (tree === null || typeof tree !== 'object') return JSON.stringify(tree);
-  const lines = Object.entries(tree).map(([key, value]) => `${inner}${JSON.stringify(key)}: ${write(value, inner)}`);
+  const lines = Object.entries(tree).map(
+    ([key, value]) => `${inner}${JSON.stringify(key)}: ${write(value, inner)}`,
+  );
   return lines.length === 0 ? '{}' : `{\n${lines.join(',\n')}\n${indent}}`;
 }

@@ -22,7 +22,10 @@ export class ArchivalDocument extends PDFDocument {
     const self = this as unknown as Internals;
     const plain = self.info;
     self.info = Object.fromEntries(
-      Object.entries(plain).map(([key, value]) => [key, typeof value === 'string' ? escapeXml(value) : value]),
+      Object.entries(plain).map(([key, value]) => [
+        key,
+        typeof value === 'string' ? escapeXml(value) : value,
+      ]),
     );
     super.endMetadata();
     self.info = plain;
@@ -49,5 +52,9 @@ function countVisible(node: OutlineNode): number {
 }
 
 function escapeXml(text: string): string {
-  return text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
+  return text
+    .replaceAll('&', '&amp;')
+    .replaceAll('<', '&lt;')
+    .replaceAll('>', '&gt;')
+    .replaceAll('"', '&quot;');
 }

@@ -1,6 +1,6 @@
+import type { ChartBlock } from '../../report/document.js';
 import type { ArchivalDocument } from './archival-document.js';
 import type { PreparedChart } from './chart/prepare-chart.js';
-import type { ChartBlock } from '../../report/document.js';
 import type { Geometry } from './style.js';
 import type { Tags } from './tags.js';
 import type { Typesetter } from './typesetter.js';

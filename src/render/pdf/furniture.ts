@@ -44,7 +44,8 @@ function drawFoot(press: Press, left: string, right: string): void {
 }
 
 function shortened(press: Press, text: string, room: number): string {
-  const fits = (shown: string): boolean => press.typesetter.width(shown, 'strong', type.furniture.size) <= room;
+  const fits = (shown: string): boolean =>
+    press.typesetter.width(shown, 'strong', type.furniture.size) <= room;
   if (fits(text)) return text;
   const signs = [...text];
   while (signs.length > 0 && !fits(`${signs.join('')}…`)) signs.pop();

@@ -76,16 +76,18 @@ function wordsOf(typesetter: Typesetter, text: Inline, style: TextStyle): Word[]
   let isOpen = false;
   for (const span of text) {
     const face = faceOf(span, style);
-    keptWithUnits(span.text).split(' ').forEach((part, index) => {
-      if (index > 0) isOpen = false;
-      if (part === '') return;
-      if (!isOpen) words.push({ parts: [], width: 0 });
-      isOpen = true;
-      const width = typesetter.width(part, face, style.size);
-      const word = words.at(-1)!;
-      word.parts.push({ text: part, face, width });
-      word.width += width;
-    });
+    keptWithUnits(span.text)
+      .split(' ')
+      .forEach((part, index) => {
+        if (index > 0) isOpen = false;
+        if (part === '') return;
+        if (!isOpen) words.push({ parts: [], width: 0 });
+        isOpen = true;
+        const width = typesetter.width(part, face, style.size);
+        const word = words.at(-1)!;
+        word.parts.push({ text: part, face, width });
+        word.width += width;
+      });
   }
   return words;
 }
@@ -106,7 +108,8 @@ function fitting(typesetter: Typesetter, word: Word, style: TextStyle, width: nu
     let rest = [...part.text];
     while (rest.length > 0) {
       let count = rest.length;
-      while (count > 1 && typesetter.width(rest.slice(0, count).join(''), part.face, style.size) > width) count--;
+      while (count > 1 && typesetter.width(rest.slice(0, count).join(''), part.face, style.size) > width)
+        count--;
       const natural = rest.slice(0, count).findLastIndex((sign) => '-/_,.'.includes(sign));
       if (count < rest.length && natural > count / 2) count = natural + 1;
       const text = rest.slice(0, count).join('');

@@ -22,7 +22,12 @@ export const palette = {
   stripe: '#f6f8f9',
 } as const;
 
-function style(size: number, leading: number, face: Face = 'regular', colour: string = palette.ink): TextStyle {
+function style(
+  size: number,
+  leading: number,
+  face: Face = 'regular',
+  colour: string = palette.ink,
+): TextStyle {
   return { size, leading, face, colour };
 }
 
@@ -61,7 +66,10 @@ export interface Geometry {
 
 export type PageSize = 'A4' | 'Letter';
 
-const papers: Record<PageSize, [width: number, height: number]> = { A4: [595.28, 841.89], Letter: [612, 792] };
+const papers: Record<PageSize, [width: number, height: number]> = {
+  A4: [595.28, 841.89],
+  Letter: [612, 792],
+};
 
 /** The frame of a page: equal margins left and right, room for the running head and foot. */
 export function geometryOf(size: PageSize): Geometry {

@@ -50,7 +50,12 @@ export class Typesetter {
   }
 
   /** Writes text on a baseline; returns its width. */
-  write(text: string, x: number, baseline: number, how: { face: Face; size: number; colour: string }): number {
+  write(
+    text: string,
+    x: number,
+    baseline: number,
+    how: { face: Face; size: number; colour: string },
+  ): number {
     let at = x;
     for (const run of this.runs(text, how.face)) {
       this.face(run.font);

@@ -18,7 +18,10 @@ const composed = /[\p{M}\u0590-\u0fff\u1000-\u1fff]/u;
 
 /** Ligatures spoil copied text, and looking for them takes time: plain words are only kerned. */
 const kerningOnly = Object.fromEntries(
-  ['calt', 'liga', 'clig', 'rclt', 'curs', 'ccmp', 'locl', 'rlig', 'mark', 'mkmk'].map((name) => [name, false]),
+  ['calt', 'liga', 'clig', 'rclt', 'curs', 'ccmp', 'locl', 'rlig', 'mark', 'mkmk'].map((name) => [
+    name,
+    false,
+  ]),
 );
 
 /**

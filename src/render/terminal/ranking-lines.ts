@@ -22,26 +22,35 @@ export function rankingLines({ rows, units }: ReportSummary, width: number, pain
     figure(units.cost, 4, (row) => row.cost),
     figure('score', 5, (row) => row.score),
   ];
-  const free = width - 3 - figures.reduce((sum, column) => sum + column.width + 1, 0);
+  const free = width - 4 - figures.reduce((sum, column) => sum + column.width + 1, 0);
   const name = Math.ceil(free * 0.52);
   const columns: Column[] = [
-    { heading: '#', width: 2, align: 'right', text: (row) => row.rank },
-    { heading: 'candidate', width: name, align: 'left', text: markedName },
-    { heading: 'limits', width: Math.max(1, free - name - 1), align: 'left', text: (row) => row.limits },
+    { heading: '# ', width: 3, align: 'right', text: markedRank },
+    { heading: 'candidate', width: name, align: 'left', text: (row) => row.candidate },
+    {
+      heading: 'limits',
+      width: Math.max(1, free - name - 1),
+      align: 'left',
+      text: (row) => row.limits.replace('✗ fails: ', '✗ '),
+    },
     ...figures,
   ];
   const line = (cells: (column: Column) => string): string =>
     columns.map((column) => fitted(cells(column), column.width, column.align)).join(' ');
   return [
-    paint(line((column) => column.heading), 'muted'),
+    paint(
+      line((column) => column.heading),
+      'muted',
+    ),
     ...rows.map((row) => {
       const text = line((column) => column.text(row));
       return row.isLeader ? paint(text, 'strong') : text;
     }),
+    ...(rows.some((row) => row.isBaseline) ? [paint('   * exists today', 'muted')] : []),
   ];
 }
 
 /** The drive that exists today is marked with a star. */
-function markedName(row: SummaryRow): string {
-  return row.isBaseline ? `${row.candidate} *` : row.candidate;
+function markedRank(row: SummaryRow): string {
+  return row.rank + (row.isBaseline ? '*' : ' ');
 }

@@ -24,7 +24,10 @@ export function renderTerminal(source: ReportSummary, options: TerminalOptions):
   const width = Math.max(40, Math.floor(options.width));
   const paint = painter(options.colour);
   const paragraphs = [
-    [...wrapped(summary.project, width).map((line) => paint(line, 'muted')), ...wrapped(summary.question, width)],
+    [
+      ...wrapped(summary.project, width).map((line) => paint(line, 'muted')),
+      ...wrapped(summary.question, width),
+    ],
     wrapped(summary.answer, width).map((line) => paint(line, 'strong')),
     rankingLines(summary, width, paint),
     summary.reasons.flatMap((reason, index) => hanging(`${index + 1}. `, reason, width)),
@@ -55,7 +58,10 @@ function cautionLines({ caution, furtherCautions }: ReportSummary, width: number
 /** A text with something before its first line; further lines are indented. */
 function hanging(head: string, text: string, width: number, indent = head.length): string[] {
   const space = ' '.repeat(indent);
-  const [first = '', ...rest] = wrapped(head.trimStart().replaceAll(' ', '\u00a0') + text, width - (head.length - head.trimStart().length));
+  const [first = '', ...rest] = wrapped(
+    head.trimStart().replaceAll(' ', '\u00a0') + text,
+    width - (head.length - head.trimStart().length),
+  );
   const lead = ' '.repeat(head.length - head.trimStart().length);
   const others = wrapped(rest.join(' '), width - indent);
   return [

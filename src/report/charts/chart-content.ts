@@ -21,7 +21,12 @@ export function chartContent(context: ReportContext, data: ChartData): ChartCont
 /** A label of at most so many signs; a longer one ends in an ellipsis. */
 export function shortened(label: string, most: number): string {
   const signs = [...label];
-  return signs.length <= most ? label : `${signs.slice(0, most - 1).join('').trimEnd()}…`;
+  return signs.length <= most
+    ? label
+    : `${signs
+        .slice(0, most - 1)
+        .join('')
+        .trimEnd()}…`;
 }
 
 /**
@@ -33,7 +38,8 @@ export function brokenLabel(label: string, width: number): string {
   const lines: string[] = [''];
   for (const word of label.split(' ')) {
     const line = lines.at(-1)!;
-    if (line === '' || line.length + 1 + word.length <= width) lines[lines.length - 1] = `${line} ${word}`.trim();
+    if (line === '' || line.length + 1 + word.length <= width)
+      lines[lines.length - 1] = `${line} ${word}`.trim();
     else lines.push(word);
   }
   const shown = lines.length > 2 ? [lines[0]!, `${lines.slice(1).join(' ')}`] : lines;

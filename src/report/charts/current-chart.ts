@@ -87,7 +87,9 @@ function cueBands(context: ReportContext, candidate: CandidateAssessment) {
     startS = band.end;
     if (cue.action === 'move') return [];
     const hasRoom = band.end - band.start >= wholeS * 0.011 * (cue.name.length + 2);
-    return [{ ...band, middle: (band.start + band.end) / 2, name: hasRoom ? cue.name : '', action: cue.action }];
+    return [
+      { ...band, middle: (band.start + band.end) / 2, name: hasRoom ? cue.name : '', action: cue.action },
+    ];
   });
 }
 

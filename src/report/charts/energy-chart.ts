@@ -43,7 +43,12 @@ export function energyChart(context: ReportContext): ChartContent | null {
   };
   const legendRows = Math.ceil(named.length / legendColumns);
   const aspectRatio = 0.06 + 0.026 * legendRows + 0.031 * playing.length;
-  return chartContent(context, { name: 'energy-per-loop', values, alternative: energyFinding(context), aspectRatio });
+  return chartContent(context, {
+    name: 'energy-per-loop',
+    values,
+    alternative: energyFinding(context),
+    aspectRatio,
+  });
 }
 
 /** States for each followed candidate what a loop takes and how much of it goes into holding. */
@@ -54,7 +59,10 @@ export function energyFinding(context: ReportContext): string {
       context.phrases('energy-share', {
         candidate: candidate.label,
         sum: withReading(energySum(candidate), 'joules'),
-        holding: withReading((candidate.nominal.energy?.drivesHoldingJ ?? 0) / energySum(candidate), 'percent'),
+        holding: withReading(
+          (candidate.nominal.energy?.drivesHoldingJ ?? 0) / energySum(candidate),
+          'percent',
+        ),
         moving: withReading((candidate.nominal.energy?.drivesMovingJ ?? 0) / energySum(candidate), 'percent'),
       }),
     );
@@ -84,7 +92,9 @@ function parts({ nominal: { energy } }: CandidateAssessment): Part[] {
     { consumer: 'drives, moving', energyJ: energy.drivesMovingJ },
     { consumer: 'drives, resting', energyJ: energy.drivesRestingJ },
     { consumer: 'drives, idle', energyJ: energy.drivesIdleJ },
-    ...loads.slice(0, namedLoads).map((load) => ({ consumer: shortened(load.label, 30), energyJ: load.energyJ })),
+    ...loads
+      .slice(0, namedLoads)
+      .map((load) => ({ consumer: shortened(load.label, 30), energyJ: load.energyJ })),
     ...(rest.length > 0 ? [{ consumer: 'other loads', energyJ: restJ }] : []),
   ].filter((part) => Number.isFinite(part.energyJ));
 }

@@ -7,8 +7,10 @@ import { brokenLabel, chartContent } from './chart-content.js';
 
 /** Drives that hold their pose on pulses, for which three figures of the hold current compete. */
 export function positionHolders(context: ReportContext): CandidateAssessment[] {
-  return context.candidates.filter(({ nominal }) =>
-    ['pulse-model', 'measured'].includes(nominal.holdCurrentUsed) && Number.isFinite(nominal.holdCurrentPulseModelA),
+  return context.candidates.filter(
+    ({ nominal }) =>
+      ['pulse-model', 'measured'].includes(nominal.holdCurrentUsed) &&
+      Number.isFinite(nominal.holdCurrentPulseModelA),
   );
 }
 

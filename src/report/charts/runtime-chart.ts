@@ -13,8 +13,13 @@ export function runtimeChart(context: ReportContext): ChartContent {
   const values = {
     rows,
     // White paper under notes that the target line would run through.
-    masks: rows.filter((row) => crosses(row, targetS, domainEnd)).map((row) => ({ ...row, end: noteEnd(row, domainEnd) })),
-    target: targetS === null ? [] : [{ minutes: targetS / 60, label: `enough: ${withReading(targetS, 'minutes')}` }],
+    masks: rows
+      .filter((row) => crosses(row, targetS, domainEnd))
+      .map((row) => ({ ...row, end: noteEnd(row, domainEnd) })),
+    target:
+      targetS === null
+        ? []
+        : [{ minutes: targetS / 60, label: `enough: ${withReading(targetS, 'minutes')}` }],
     domain_end: domainEnd,
   };
   const alternative = runtimeFinding(context, targetS);
@@ -31,8 +36,7 @@ function runtimeRow(context: ReportContext, candidate: CandidateAssessment) {
     minutes: runtimeS === null ? 0 : runtimeS / 60,
     role: roleOf(context, candidate),
     passes: failed === 0,
-    note:
-      runtimeS === null ? 'no runtime' : `${withReading(runtimeS, 'minutes')}${fails}`,
+    note: runtimeS === null ? 'no runtime' : `${withReading(runtimeS, 'minutes')}${fails}`,
   };
 }
 

@@ -47,7 +47,9 @@ export function voltageFinding(context: ReportContext): string {
           runtime: duration(nominal.runtimeS),
           reason: endReasonWords[nominal.endReason],
           warning:
-            nominal.warningS === null ? phrases('voltage-no-warning') : phrases('voltage-warning', { after: duration(nominal.warningS) }),
+            nominal.warningS === null
+              ? phrases('voltage-no-warning')
+              : phrases('voltage-warning', { after: duration(nominal.warningS) }),
         }),
   );
   return each.length === 0 ? none : each.join(' ');

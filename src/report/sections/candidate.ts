@@ -30,7 +30,11 @@ export function candidateSections(context: ReportContext): Filling[] {
 function candidateValues(context: ReportContext, candidate: CandidateAssessment): Values {
   const { nominal } = candidate;
   const left = [packOutcomes(candidate), holdOutcomes(candidate), heatOutcomes(candidate)];
-  const middle = [moveOutcomes(candidate), motorOutcomes(candidate), costOutcomes(candidate, context.currency)];
+  const middle = [
+    moveOutcomes(candidate),
+    motorOutcomes(candidate),
+    costOutcomes(candidate, context.currency),
+  ];
   const right = [pushOutcomes(candidate), energyOutcomes(candidate)];
   const source = context.assessment.study.candidates.find((one) => one.id === candidate.id)?.sheet;
   return {
@@ -69,7 +73,10 @@ function listedFacts(context: ReportContext, candidate: CandidateAssessment): Bl
   const { provenance, candidates } = context.assessment.study;
   const extra = candidates.find((one) => one.id === candidate.id)?.extra ?? {};
   const facts = provenance
-    .filter(({ owner, origin, path }) => owner === candidate.id && origin === 'given' && path.startsWith('candidates.'))
+    .filter(
+      ({ owner, origin, path }) =>
+        owner === candidate.id && origin === 'given' && path.startsWith('candidates.'),
+    )
     .filter(({ field }) => !['id', 'label', 'type', 'note', 'source', 'source_date'].includes(field))
     .map((entry) => listedFact(context, entry));
   const own = Object.entries(extra).map(([label, value]): Fact => ({ label: fieldWords(label), value }));

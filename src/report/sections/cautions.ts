@@ -43,7 +43,9 @@ export function furtherCautionsSection(context: ReportContext): Filling[] {
 
 /** Cautions that have a box here or are named in one. */
 function covered(here: Caution[], raised: Caution[]): number {
-  const keys = new Set(here.filter((one) => one.candidate !== null).map((one) => `${one.severity} ${one.code}`));
+  const keys = new Set(
+    here.filter((one) => one.candidate !== null).map((one) => `${one.severity} ${one.code}`),
+  );
   return raised.filter((one) => here.includes(one) || keys.has(`${one.severity} ${one.code}`)).length;
 }
 
@@ -51,8 +53,13 @@ function covered(here: Caution[], raised: Caution[]): number {
 export function cautionLine(context: ReportContext, id: string): string {
   const own = context.assessment.cautions.filter((caution) => caution.candidate === id);
   const words = { severe: 'severe caution', caution: 'caution', note: 'note' };
-  const counts = order.map((severity) => ({ severity, count: own.filter((one) => one.severity === severity).length }));
-  const parts = counts.filter(({ count }) => count > 0).map(({ severity, count }) => counted(count, words[severity]));
+  const counts = order.map((severity) => ({
+    severity,
+    count: own.filter((one) => one.severity === severity).length,
+  }));
+  const parts = counts
+    .filter(({ count }) => count > 0)
+    .map(({ severity, count }) => counted(count, words[severity]));
   return parts.length === 0 ? '' : context.phrases('caution-line', { cautions: listed(parts) });
 }
 
@@ -94,7 +101,9 @@ function cautionBlocks(context: ReportContext, cautions: Caution[], among: Cauti
       label: context.phrases(`severity-${severity}`),
       about: candidate === null ? '' : labelOf(context, candidate),
       figure,
-      text: plain(also.length === 0 ? text : `${text} ${context.phrases('caution-also', { others: also.join('; ') })}`),
+      text: plain(
+        also.length === 0 ? text : `${text} ${context.phrases('caution-also', { others: also.join('; ') })}`,
+      ),
       action: plain(action),
     };
   });

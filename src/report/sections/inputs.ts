@@ -5,7 +5,8 @@ import type { Filling } from '../template/fill-template.js';
 /** Every figure as it was read or taken. */
 export function inputsSection(context: ReportContext): Filling[] {
   const { provenance } = context.assessment.study;
-  const count = (origin: string): string => String(provenance.filter((entry) => entry.origin === origin).length);
+  const count = (origin: string): string =>
+    String(provenance.filter((entry) => entry.origin === origin).length);
   const values = {
     given: count('given'),
     assumed: count('assumed'),

@@ -14,9 +14,7 @@ export function whySection(context: ReportContext): Filling[] {
     'current-through-loop': currentChart(context),
     'hold-current-figures': holdCurrentChart(context),
   };
-  const idle = context.candidates.filter(
-    ({ nominal }) => nominal.runtimeS === null,
-  );
+  const idle = context.candidates.filter(({ nominal }) => nominal.runtimeS === null);
   const advice = context.assessment.protection.find((entry) => entry.candidate === context.focus[0]?.id);
   const values: Values = {
     followed: listed(context.focus.map((candidate) => candidate.label)),
@@ -35,5 +33,7 @@ export function whySection(context: ReportContext): Filling[] {
 }
 
 function present(charts: Record<string, ChartContent | null>): Record<string, ChartContent> {
-  return Object.fromEntries(Object.entries(charts).flatMap(([name, chart]) => (chart ? [[name, chart]] : [])));
+  return Object.fromEntries(
+    Object.entries(charts).flatMap(([name, chart]) => (chart ? [[name, chart]] : [])),
+  );
 }

@@ -35,10 +35,7 @@ function figureRow({ name, value, unit }: FigureRow): TableRow {
 export function figureTable(groups: { title: string; rows: FigureRow[] }[]): TableBlock {
   const rows: TableRow[] = groups
     .filter((group) => group.rows.length > 0)
-    .flatMap((group) => [
-      groupRow(group.title),
-      ...group.rows.map(figureRow),
-    ]);
+    .flatMap((group) => [groupRow(group.title), ...group.rows.map(figureRow)]);
   const columns = [wordColumn('', 3), figureColumn('', '', 1.4), wordColumn('', 0.8)];
   return { kind: 'table', title: '', columns, rows, note: [], rowHeads: true, compact: true };
 }

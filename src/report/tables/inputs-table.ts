@@ -39,8 +39,17 @@ export function inputsTable(context: ReportContext): Block[] {
     compact: true,
   };
   if (notes.length === 0) return [table];
-  const heading: Block = { kind: 'heading', level: 3, text: context.phrases('input-notes'), id: 'input-notes' };
-  return [table, heading, { kind: 'list', ordered: true, items: notes.map((text) => [{ text }]), style: 'small' }];
+  const heading: Block = {
+    kind: 'heading',
+    level: 3,
+    text: context.phrases('input-notes'),
+    id: 'input-notes',
+  };
+  return [
+    table,
+    heading,
+    { kind: 'list', ordered: true, items: notes.map((text) => [{ text }]), style: 'small' },
+  ];
 }
 
 /** Bases worth a note, in the order in which they first occur. */
@@ -61,7 +70,9 @@ function inputRow(context: ReportContext, entry: Provenance, notes: string[]): T
   const shown = withCurrency(field, entry.shown, context.currency);
   const isRepeated = written.length > 40 && written === shown;
   return row(
-    cell(fieldWords(field.startsWith(`${entry.path.split('.')[0]}.`) ? field.replace(/^[a-z]+\./, '') : field)),
+    cell(
+      fieldWords(field.startsWith(`${entry.path.split('.')[0]}.`) ? field.replace(/^[a-z]+\./, '') : field),
+    ),
     origin === 'given' ? cell('given') : { text: [{ text: origin, emphasis: true }] },
     cell(written),
     isRepeated ? cell(context.phrases('input-as-written'), 'muted') : cell(shown === '' ? none : shown),

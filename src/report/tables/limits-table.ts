@@ -37,7 +37,10 @@ function margin(limit: LimitOutcome): string {
 
 function verdict(limit: LimitOutcome) {
   if (limit.passes === null) {
-    return cell(`not judged: ${limit.missing ? `${fieldWords(limit.missing)} is missing` : 'a figure is missing'}`, 'muted');
+    return cell(
+      `not judged: ${limit.missing ? `${fieldWords(limit.missing)} is missing` : 'a figure is missing'}`,
+      'muted',
+    );
   }
   const reason = limit.reason === undefined ? '' : `: ${limit.reason}`;
   return limit.passes ? cell(`✓ passes${reason}`, 'good') : cell(`✗ fails${reason}`, 'bad');

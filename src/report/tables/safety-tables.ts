@@ -27,7 +27,12 @@ export function powerCutTable({ nominal }: CandidateAssessment): TableBlock {
     read('Energy at the stop', 'impactEnergyJ', 'joules'),
     read('Force, 5 mm of give', 'tipForceN', 'newtons'),
   ];
-  const columns = [wordColumn('', 2.6), figureColumn('', '', 0.9), figureColumn('', '', 1), wordColumn('', 0.7)];
+  const columns = [
+    wordColumn('', 2.6),
+    figureColumn('', '', 0.9),
+    figureColumn('', '', 1),
+    wordColumn('', 0.7),
+  ];
   return { kind: 'table', title: '', columns, rows, note: [], rowHeads: true, compact: true };
 }
 

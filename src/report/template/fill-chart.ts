@@ -32,10 +32,20 @@ function parseJson(file: string, source: string): Json {
     return JSON.parse(source) as Json;
   } catch (error) {
     const message = (error as Error).message;
-    const position = /position (\d+)/.exec(message);
-    const line = position ? lineAt(source, Number(position[1])) : 1;
-    throw new TemplateError(file, line, `not readable as JSON (${message})`);
+    const line = lineAt(source, faultPosition(source, message));
+    throw new TemplateError(file, line, `not readable as JSON (${message.replaceAll('\n', ' ')})`);
   }
+}
+
+/** Where JSON reading stopped: engines say it as a position, or as the token with ten signs on either side. */
+function faultPosition(source: string, message: string): number {
+  const position = /position (\d+)/.exec(message);
+  if (position) return Number(position[1]);
+  const around = /Unexpected token '(.+?)', (\.\.\.)?"([\s\S]*)"(?:\.\.\.)? is not valid JSON/.exec(message);
+  if (!around) return message.includes('end of JSON') ? source.length : 0;
+  const [, token = '', cut, snippet = ''] = around;
+  const start = source.indexOf(snippet);
+  return start + (cut ? 10 : Math.max(0, snippet.lastIndexOf(token)));
 }
 
 function substitute(file: string, source: string, node: Json, values: Record<string, unknown>): unknown {

@@ -50,7 +50,8 @@ function joinedSpans(spans: Span[]): Inline {
   const joined: Inline = [];
   for (const span of spans.filter(({ text }) => text !== '')) {
     const last = joined.at(-1);
-    const isSame = last && !last.strong === !span.strong && !last.emphasis === !span.emphasis && !last.code === !span.code;
+    const isSame =
+      last && !last.strong === !span.strong && !last.emphasis === !span.emphasis && !last.code === !span.code;
     if (isSame) last.text += span.text;
     else joined.push({ ...span });
   }

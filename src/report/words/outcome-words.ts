@@ -35,7 +35,10 @@ export const holdCurrentWords: Record<NominalOutcome['holdCurrentUsed'], string>
 };
 
 /** Limits of one candidate in few words: `all 6 pass`, `fails torque margin, runtime`, `noise not judged`. */
-export function limitsSummary(candidate: CandidateAssessment): { text: string; tone: 'good' | 'bad' | 'muted' } {
+export function limitsSummary(candidate: CandidateAssessment): {
+  text: string;
+  tone: 'good' | 'bad' | 'muted';
+} {
   const names = (wanted: boolean | null): string[] =>
     candidate.limits.filter((limit) => limit.passes === wanted).map((limit) => limitName(limit.criterion));
   const [failed, open] = [names(false), names(null)];

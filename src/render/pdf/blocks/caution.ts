@@ -22,7 +22,8 @@ interface Part {
 /** A caution: its severity in a word, the figure that raised it, what it means and what to do. */
 export function cautionBox(press: Press, caution: CautionBlock, width: number, parent: Tag): Box {
   const colours = cautionColours[caution.severity];
-  const { parts, height } = width < narrow ? layNarrow(press, caution, width) : layWide(press, caution, width);
+  const { parts, height } =
+    width < narrow ? layNarrow(press, caution, width) : layWide(press, caution, width);
   const draw = (x: number, y: number): void => {
     press.tags.artifact('Layout', () => {
       press.document.rect(x, y, width, height).fill(colours.band);
@@ -72,11 +73,18 @@ function styled(caution: CautionBlock): Record<'word' | 'figure' | 'text' | 'act
       style: { ...type.subheading, colour },
     },
     text: { text: [...about, ...caution.text], style: textStyle },
-    action: { text: caution.action.length === 0 ? [] : [{ text: '→ ' }, ...caution.action], style: textStyle },
+    action: {
+      text: caution.action.length === 0 ? [] : [{ text: '→ ' }, ...caution.action],
+      style: textStyle,
+    },
   };
 }
 
-function stack(press: Press, texts: Styled[], frame: { x: number; width: number }): { parts: Part[]; bottom: number } {
+function stack(
+  press: Press,
+  texts: Styled[],
+  frame: { x: number; width: number },
+): { parts: Part[]; bottom: number } {
   let bottom = pad.y;
   const parts = texts.map(({ text, style }): Part => {
     const lines = breakLines(press.typesetter, text, style, frame.width);

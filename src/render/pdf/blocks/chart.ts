@@ -22,11 +22,16 @@ export function chartBox(press: Press, chart: ChartBlock, width: number, parent:
     draw: (x, y) => {
       tags.add(parent, 'P', () => drawLines(typesetter, title, type.subheading, { x, y, width }));
       const top = y + titleHeight;
-      const figure = tags.add(parent, 'Figure', () => prepared.draw(new ChartContext(press.document, typesetter, x, top)), {
-        alt: chart.alternative,
-        bbox: [x, top, x + width, top + prepared.height],
-        placement: 'Block',
-      });
+      const figure = tags.add(
+        parent,
+        'Figure',
+        () => prepared.draw(new ChartContext(press.document, typesetter, x, top)),
+        {
+          alt: chart.alternative,
+          bbox: [x, top, x + width, top + prepared.height],
+          placement: 'Block',
+        },
+      );
       if (caption.length === 0) return;
       const below = { x, y: top + prepared.height + 4, width };
       tags.add(figure, 'Caption', () => drawLines(typesetter, caption, type.caption, below));

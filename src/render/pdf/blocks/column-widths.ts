@@ -9,7 +9,12 @@ export const cellPad = 4;
 /**
  * Widths of a table's columns: by their shares, but none narrower than its longest word; those that can, give way.
  */
-export function tableWidths(typesetter: Typesetter, table: TableBlock, width: number, style: TextStyle): number[] {
+export function tableWidths(
+  typesetter: Typesetter,
+  table: TableBlock,
+  width: number,
+  style: TextStyle,
+): number[] {
   const least = table.columns.map((column, index) => {
     const head = [{ text: column.heading }];
     const words = [

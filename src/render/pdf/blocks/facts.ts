@@ -22,10 +22,14 @@ export function factsBoxes(
   width: number,
   parent: Tag,
 ): Box[] {
-  const widths = columnWidths(width, Array.from({ length: facts.columns }, () => 1));
+  const widths = columnWidths(
+    width,
+    Array.from({ length: facts.columns }, () => 1),
+  );
   const labelWidth = Math.min(
     widths[0]! * 0.5,
-    6 + Math.max(...facts.items.map((fact) => press.typesetter.width(fact.label, 'regular', labelStyle.size))),
+    6 +
+      Math.max(...facts.items.map((fact) => press.typesetter.width(fact.label, 'regular', labelStyle.size))),
   );
   const rows: LaidFact[][] = [];
   facts.items.forEach((fact, index) => {
@@ -70,7 +74,11 @@ function drawFacts(press: Press, list: Tag, row: LaidFact[], x: number, y: numbe
     press.tags.add(entry, 'LBody', () => drawLines(press.typesetter, fact.value, valueStyle, values));
     press.tags.artifact('Layout', () => {
       const base = y + height - 0.25;
-      press.document.moveTo(at, base).lineTo(at + fact.width, base).lineWidth(0.5).stroke(palette.hairline);
+      press.document
+        .moveTo(at, base)
+        .lineTo(at + fact.width, base)
+        .lineWidth(0.5)
+        .stroke(palette.hairline);
     });
     left += fact.width + (row.length > 1 ? 20 : 0);
   }

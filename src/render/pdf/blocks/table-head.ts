@@ -34,7 +34,13 @@ export function layTableHead(press: Press, table: TableBlock, widths: number[]):
 }
 
 /** Draws the head; as part of the table the first time, as mere repetition when `row` is null. */
-export function drawTableHead({ document, tags, typesetter }: Press, head: TableHead, x: number, y: number, row: Tag | null): void {
+export function drawTableHead(
+  { document, tags, typesetter }: Press,
+  head: TableHead,
+  x: number,
+  y: number,
+  row: Tag | null,
+): void {
   let left = x;
   for (const { column, width, heading, unit } of head.cells) {
     const frame = { x: left + cellPad, y: y + pad, width: width - 2 * cellPad, align: column.align };
@@ -48,6 +54,10 @@ export function drawTableHead({ document, tags, typesetter }: Press, head: Table
   }
   tags.artifact('Layout', () => {
     const base = y + head.height - 0.5;
-    document.moveTo(x, base).lineTo(x + head.width, base).lineWidth(0.9).stroke(palette.rule);
+    document
+      .moveTo(x, base)
+      .lineTo(x + head.width, base)
+      .lineWidth(0.9)
+      .stroke(palette.rule);
   });
 }

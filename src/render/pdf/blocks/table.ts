@@ -105,7 +105,8 @@ function cutRow({ style, pad }: Sheet, cells: Line[][], tallest: number): Line[]
   const most = Math.max(1, Math.floor((tallest - 2 * pad) / style.leading));
   const count = Math.max(1, ...cells.map((lines) => lines.length));
   const parts: Line[][][] = [];
-  for (let from = 0; from < count; from += most) parts.push(cells.map((lines) => lines.slice(from, from + most)));
+  for (let from = 0; from < count; from += most)
+    parts.push(cells.map((lines) => lines.slice(from, from + most)));
   return parts;
 }
 
@@ -122,7 +123,12 @@ function rowBox(sheet: Sheet, row: TableRow, index: number, cells: Line[][]): Bo
   };
 }
 
-function drawRow(sheet: Sheet, row: TableRow, cells: Line[][], place: { x: number; y: number; height: number }): void {
+function drawRow(
+  sheet: Sheet,
+  row: TableRow,
+  cells: Line[][],
+  place: { x: number; y: number; height: number },
+): void {
   const { press, table, widths, width, style, groupStyle, pad } = sheet;
   const { document, tags, typesetter } = press;
   const { x, y, height } = place;
@@ -138,7 +144,12 @@ function drawRow(sheet: Sheet, row: TableRow, cells: Line[][], place: { x: numbe
     };
     const isHead = row.group || (index === 0 && table.rowHeads);
     const draw = () => drawLines(typesetter, cells[index] ?? [], row.group ? groupStyle : style, frame);
-    const tag = tags.add(line, isHead ? 'TH' : 'TD', draw, isHead ? { scope: row.group ? 'Column' : 'Row' } : {});
+    const tag = tags.add(
+      line,
+      isHead ? 'TH' : 'TD',
+      draw,
+      isHead ? { scope: row.group ? 'Column' : 'Row' } : {},
+    );
     const spanned = row.group ? table.columns.length : (row.cells[index]?.span ?? 1);
     if (spanned > 1) tags.span(tag, spanned);
   });

@@ -30,19 +30,27 @@ export function headingBox(
 }
 
 /** A paragraph: short ones stay whole, long ones break with two lines on either side. */
-export function paragraphBoxes(press: Press, text: Inline, style: TextStyle, width: number, parent: Tag): Box[] {
+export function paragraphBoxes(
+  press: Press,
+  text: Inline,
+  style: TextStyle,
+  width: number,
+  parent: Tag,
+): Box[] {
   const lines = breakLines(press.typesetter, text, style, width);
   let tag: Tag | undefined;
-  return lineGroups(lines).map((group, index, groups): Box => ({
-    height: group.length * style.leading,
-    before: index === 0 ? 4 : 0,
-    after: index === groups.length - 1 ? 5 : 0,
-    keepWithNext: false,
-    draw: (x, y) => {
-      tag ??= press.tags.open(parent, 'P');
-      press.tags.mark(tag, () => drawLines(press.typesetter, group, style, { x, y, width }));
-    },
-  }));
+  return lineGroups(lines).map(
+    (group, index, groups): Box => ({
+      height: group.length * style.leading,
+      before: index === 0 ? 4 : 0,
+      after: index === groups.length - 1 ? 5 : 0,
+      keepWithNext: false,
+      draw: (x, y) => {
+        tag ??= press.tags.open(parent, 'P');
+        press.tags.mark(tag, () => drawLines(press.typesetter, group, style, { x, y, width }));
+      },
+    }),
+  );
 }
 
 /** Lines that must stay together: the whole of a short text; of a long one the first two and the last two. */

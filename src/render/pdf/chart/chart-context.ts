@@ -141,7 +141,9 @@ export class ChartContext {
 
   fill(): void {
     this.painted(() => {
-      this.document.fillColor(...this.paint(this.state.fillStyle)).fillOpacity(this.alpha(this.state.fillStyle));
+      this.document
+        .fillColor(...this.paint(this.state.fillStyle))
+        .fillOpacity(this.alpha(this.state.fillStyle));
       this.trace();
       this.document.fill();
     });
@@ -152,7 +154,10 @@ export class ChartContext {
     const scale = scaleOf(matrix);
     if (lineWidth * scale <= 0) return;
     this.painted(() => {
-      const pen = this.document.lineWidth(lineWidth * scale).lineCap(lineCap).lineJoin(lineJoin);
+      const pen = this.document
+        .lineWidth(lineWidth * scale)
+        .lineCap(lineCap)
+        .lineJoin(lineJoin);
       pen.miterLimit(miterLimit);
       const lengths = dash.map((length) => Math.max(length * scale, shortestDash));
       // A dash without gaps is a plain line; vega writes it for the first of several dashes.
@@ -191,11 +196,13 @@ export class ChartContext {
     const { face, size } = fontOf(this.state.font);
     const width = this.typesetter.width(text, face, size);
     const { textAlign, matrix, fillStyle } = this.state;
-    const shift = textAlign === 'center' ? width / 2 : textAlign === 'right' || textAlign === 'end' ? width : 0;
+    const shift =
+      textAlign === 'center' ? width / 2 : textAlign === 'right' || textAlign === 'end' ? width : 0;
     this.painted(() => {
       this.document.transform(...(matrix as [number, number, number, number, number, number]));
       this.document.fillOpacity(this.alpha(fillStyle));
-      const colour = typeof fillStyle === 'string' ? hexOf(fillStyle) : hexOf(fillStyle.stops[0]?.colour ?? '#000');
+      const colour =
+        typeof fillStyle === 'string' ? hexOf(fillStyle) : hexOf(fillStyle.stops[0]?.colour ?? '#000');
       this.typesetter.write(text, x - shift, y, { face, size, colour });
     });
   }

@@ -7,14 +7,7 @@ export const identity: Matrix = [1, 0, 0, 1, 0, 0];
 export function compose(outer: Matrix, inner: Matrix): Matrix {
   const [a, b, c, d, e, f] = outer;
   const [g, h, i, j, k, l] = inner;
-  return [
-    a * g + c * h,
-    b * g + d * h,
-    a * i + c * j,
-    b * i + d * j,
-    a * k + c * l + e,
-    b * k + d * l + f,
-  ];
+  return [a * g + c * h, b * g + d * h, a * i + c * j, b * i + d * j, a * k + c * l + e, b * k + d * l + f];
 }
 
 export function apply([a, b, c, d, e, f]: Matrix, x: number, y: number): [x: number, y: number] {

@@ -86,6 +86,6 @@ export class Path {
 function sweep(from: number, to: number, isBackward: boolean): number {
   const full = 2 * Math.PI;
   const turn = to - from;
-  if (isBackward) return -turn >= full ? -full : -((((-turn % full) + full) % full) || (turn === 0 ? 0 : full));
+  if (isBackward) return -turn >= full ? -full : -(((-turn % full) + full) % full || (turn === 0 ? 0 : full));
   return turn >= full ? full : ((turn % full) + full) % full;
 }

@@ -41,7 +41,9 @@ export async function prepareCharts(
   for (const { chart, width, height } of wanted) {
     const autosize = { type: 'fit', contains: 'padding' };
     const specification = { padding: 0, ...chart.specification, width, height, autosize };
-    const compiled = compile(specification as unknown as Parameters<typeof compile>[0], { logger: silent(vega) }).spec;
+    const compiled = compile(specification as unknown as Parameters<typeof compile>[0], {
+      logger: silent(vega),
+    }).spec;
     const view = new vega.View(vega.parse(compiled), { renderer: 'none', logLevel: vega.Error });
     await view.runAsync();
     const { _origin: inner, scenegraph } = view as unknown as ViewExtras;

@@ -1,0 +1,178 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import { type FontBytes, loadFonts, renderPdf } from '../../src/render/pdf/index.js';
+import { buildReport, type ReportDocument } from '../../src/report/index.js';
+import { createAssessment } from '../report/fixture.js';
+import { readTemplates } from '../report/templates.js';
+import { variants } from '../report/variants.js';
+import { documentOf, paragraph, tableOf } from './documents.js';
+import { pdfPages } from './pdf-text.js';
+
+let fonts: FontBytes;
+beforeAll(async () => {
+  fonts = await loadFonts();
+});
+
+const plain = (document: ReportDocument) => renderPdf(document, { fonts, pageSize: 'A4', compress: false });
+const squeezed = (text: string) => text.replace(/\s+/g, ' ');
+
+describe('the PDF of a report', () => {
+  it('carries every figure of the first page as text', async () => {
+    const report = buildReport(createAssessment(), readTemplates(), '2026-01-01');
+    const [first] = pdfPages((await plain(report)).bytes).map(squeezed);
+    for (const figure of [
+      '182',
+      '661',
+      '0.81',
+      '4.12',
+      '0.47',
+      '0.64',
+      '118 were given',
+      '10 min.',
+      '120 min',
+    ]) {
+      expect(first).toContain(figure);
+    }
+    for (const line of ['✓ passes 5 limits', '✗ fails: moves as written', 'page 1 of', 'kg·cm'])
+      expect(first).toContain(line);
+  });
+
+  it('is the same, byte for byte, from the same document, whatever the time zone', async () => {
+    const report = buildReport(createAssessment(), readTemplates(), '2026-01-01');
+    const zone = process.env.TZ;
+    const one = await renderPdf(report, { fonts, pageSize: 'A4' });
+    process.env.TZ = 'Asia/Kolkata';
+    const other = await renderPdf(report, { fonts, pageSize: 'A4' });
+    process.env.TZ = zone;
+    expect(Buffer.compare(one.bytes, other.bytes)).toBe(0);
+  });
+
+  for (const [name, create] of Object.entries(variants)) {
+    it(`is made without complaint when: ${name}`, async () => {
+      const report = buildReport(create(), readTemplates(), '2026-01-01');
+      for (const pageSize of ['A4', 'Letter'] as const) {
+        expect((await renderPdf(report, { fonts, pageSize })).pageCount).toBeGreaterThan(3);
+      }
+    });
+  }
+});
+
+describe('a table', () => {
+  it('repeats its head on every page it runs over', async () => {
+    const pages = pdfPages((await plain(documentOf(tableOf(150)))).bytes);
+    expect(pages.length).toBeGreaterThan(2);
+    for (const page of pages) expect(page).toContain('Name of row');
+  });
+
+  it('never cuts a row: all lines of a row are on one page', async () => {
+    const long = (index: number) => `start${index} ${'middle '.repeat(60)}end${index}`;
+    const pages = pdfPages((await plain(documentOf(tableOf(40, long)))).bytes);
+    for (let index = 1; index <= 40; index++) {
+      const page = pages.find((text) => text.includes(`start${index} `));
+      expect(page).toContain(`end${index}\n`);
+    }
+  });
+
+  it('goes on over pages where a single row is higher than a page, and loses no word', async () => {
+    const words = Array.from({ length: 4000 }, (_, index) => `w${index}`);
+    const pages = pdfPages((await plain(documentOf(tableOf(1, () => words.join(' '))))).bytes);
+    const found = new Set(pages.join(' ').split(/\s+/));
+    expect(words.filter((word) => !found.has(word))).toEqual([]);
+  });
+});
+
+describe('a page', () => {
+  it('carries its number, the foot line and the running head', async () => {
+    const pages = pdfPages((await plain(documentOf(tableOf(100)))).bytes);
+    pages.forEach((page, index) => {
+      expect(page).toContain(`page ${index + 1} of ${pages.length}`);
+      expect(page).toContain('foot');
+      expect(page).toContain('Head A');
+    });
+  });
+
+  it('takes columns that are higher than itself under each other', async () => {
+    const columns = [1, 2].map((share) => ({
+      share,
+      blocks: [tableOf(80, (index) => `c${share}r${index}.`)],
+    }));
+    const text = pdfPages((await plain(documentOf({ kind: 'side-by-side', columns }))).bytes).join('');
+    for (const part of ['c1r1.', 'c1r80.', 'c2r1.', 'c2r80.']) expect(text).toContain(part);
+  });
+
+  it('starts anew at a page break', async () => {
+    const pages = pdfPages(
+      (await plain(documentOf(paragraph('one'), { kind: 'page-break' }, paragraph('two')))).bytes,
+    );
+    expect(pages).toHaveLength(2);
+  });
+
+  it('shows a line of the working with its source', async () => {
+    const line = {
+      quantity: 'R',
+      equation: 'R = V / I',
+      numbers: '7.4 V / 5.8 A',
+      result: '1.28 Ω',
+      source: 'M5',
+    };
+    const [page] = pdfPages((await plain(documentOf({ kind: 'calculation', ...line }))).bytes);
+    for (const part of ['R = V / I', '7.4 V / 5.8 A', '= 1.28 Ω', 'M5']) expect(page).toContain(part);
+  });
+});
+
+describe('signs', () => {
+  it('come from the second font where the first lacks them, and are copied as they are', async () => {
+    const made = await plain(documentOf(paragraph('a ⌀ 20 mm pin, ⚠ hot')));
+    expect(pdfPages(made.bytes)[0]).toContain('⌀');
+    expect(made.missingCharacters).toEqual([]);
+  });
+
+  it('that no font has are shown as □ and reported with their text', async () => {
+    const made = await plain(documentOf(paragraph('heron 🦢 here')));
+    expect(squeezed(pdfPages(made.bytes)[0]!)).toContain('heron □ here');
+    expect(made.missingCharacters).toEqual([{ character: '🦢', context: '🦢' }]);
+  });
+});
+
+describe('the file', () => {
+  it('is tagged: language, headings, table parts with scope, figures with their finding', async () => {
+    const report = buildReport(createAssessment(), readTemplates(), '2026-01-01');
+    const source = Buffer.from((await plain(report)).bytes).toString('latin1');
+    for (const part of [
+      '/StructTreeRoot',
+      '/Lang (en)',
+      '/S /H1',
+      '/S /H2',
+      '/S /TH',
+      '/Scope /Column',
+      '/Scope /Row',
+      '/S /Caption',
+    ]) {
+      expect(source).toContain(part);
+    }
+    expect(source.match(/\/S \/Figure/g)).toHaveLength(5);
+    expect(source.match(/\/Alt \(/g)).toHaveLength(5);
+  });
+
+  it('has metadata that are XML whatever the title says, the date of the report, and no clock', async () => {
+    const source = Buffer.from((await plain(documentOf(paragraph('x')))).bytes).toString('utf8');
+    expect(source).toContain('Title with &lt;signs&gt; &amp; &quot;more&quot;</rdf:li>');
+    expect(source).toContain('D:20260314000000Z');
+    expect(source).not.toContain('ModDate');
+  });
+
+  it('opens its outline with the count of what shows', async () => {
+    const report = buildReport(createAssessment(), readTemplates(), '2026-01-01');
+    const source = Buffer.from((await plain(report)).bytes).toString('latin1');
+    const root = /\/Outlines (\d+) 0 R/.exec(source)![1];
+    const body = new RegExp(`\\n${root} 0 obj\\n([\\s\\S]*?)\\nendobj`).exec(source)![1]!;
+    expect(Number(/\/Count (\d+)/.exec(body)![1])).toBe(report.sections.length + 1);
+  });
+
+  it('closes every marked stretch and every saved state on each page', async () => {
+    const report = buildReport(createAssessment(), readTemplates(), '2026-01-01');
+    const source = Buffer.from((await plain(report)).bytes).toString('latin1');
+    const count = (pattern: RegExp) => source.match(pattern)?.length ?? 0;
+    expect(count(/ (?:BDC|BMC)$/gm)).toBe(count(/^EMC$/gm));
+    expect(count(/^q$/gm)).toBe(count(/^Q$/gm));
+  });
+});

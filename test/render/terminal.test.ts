@@ -1,0 +1,90 @@
+import { describe, expect, it } from 'vitest';
+import { displayWidth, fitted, wrapped } from '../../src/render/terminal/display-width.js';
+import { renderTerminal } from '../../src/render/terminal/render-terminal.js';
+import { summarise } from '../../src/report/index.js';
+import { createAssessment } from '../report/fixture.js';
+import { readTemplates } from '../report/templates.js';
+import { variants } from '../report/variants.js';
+
+const templates = readTemplates();
+const settings = { width: 80, colour: false };
+const text = renderTerminal(summarise(createAssessment(), templates, ''), {
+  ...settings,
+  written: 'out/report.pdf',
+});
+
+describe('the ranking on a terminal', () => {
+  it('says question, answer, reasons, worst caution, next measurement and where the report is', () => {
+    const flat = text.replace(/\s+/g, ' ');
+    for (const part of [
+      'Should the heron',
+      'Change to Worm gearmotor',
+      '3. The price of the worm',
+      'Severe, 412 N:',
+      'Measure next: hold current of the servo',
+      'Report: out/report.pdf',
+      '118 figures given, 61 assumed',
+    ]) {
+      expect(flat).toContain(part);
+    }
+  });
+
+  it('ranks every candidate on a line of its own, figures to the right', () => {
+    const rows = text.split('\n').filter((line) => /^ \d[* ] \S/.test(line));
+    expect(rows).toHaveLength(5);
+    expect(rows[0]).toMatch(/182 +661 +0 +45 +0\.81$/);
+    expect(rows[2]).toMatch(/^ 3\* Servo/);
+    expect(text).toContain('* exists today');
+    expect(rows[4]).toMatch(/– +661/);
+  });
+
+  for (const [name, create] of Object.entries(variants)) {
+    it(`fits into 80 columns when: ${name}`, () => {
+      for (const width of [80, 60]) {
+        const lines = renderTerminal(summarise(create(), templates, ''), { ...settings, width }).split('\n');
+        expect(Math.max(...lines.map(displayWidth))).toBeLessThanOrEqual(width);
+      }
+    });
+  }
+
+  it('lets no control character through, from the study or the path', () => {
+    const nasty = renderTerminal(summarise(createAssessment(), templates, ''), {
+      ...settings,
+      written: 'a\u001b[2Jb',
+    });
+    // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what must not be there
+    expect(nasty).not.toMatch(/[\u0000-\u0009\u000b-\u001f\u007f-\u009f]/);
+    expect(nasty).toContain('Report: ab');
+  });
+
+  it('says the same with colour, and colours only when asked', () => {
+    const colourful = renderTerminal(summarise(createAssessment(), templates, ''), {
+      width: 80,
+      colour: true,
+    });
+    // biome-ignore lint/suspicious/noControlCharactersInRegex: colour is made of it
+    const bare = colourful.replace(/\u001b\[\d+m/g, '');
+    expect(colourful).not.toBe(bare);
+    expect(bare).toBe(renderTerminal(summarise(createAssessment(), templates, ''), settings));
+  });
+});
+
+describe('columns of a terminal', () => {
+  it('count what is seen: wide forms twice, marks not at all', () => {
+    expect([displayWidth('heron'), displayWidth('鷺'), displayWidth('🦢'), displayWidth('e\u0301')]).toEqual([
+      5, 2, 2, 1,
+    ]);
+  });
+
+  it('are filled or cut exactly', () => {
+    expect(fitted('ab', 4)).toBe('ab  ');
+    expect(fitted('ab', 4, 'right')).toBe('  ab');
+    expect(fitted('abcdef', 4)).toBe('abc…');
+    expect(displayWidth(fitted('鷺鷺鷺', 4))).toBe(4);
+  });
+
+  it('break between words and inside those that are too long', () => {
+    expect(wrapped('one two three', 7)).toEqual(['one two', 'three']);
+    expect(wrapped('abcdefgh', 3)).toEqual(['abc', 'def', 'gh']);
+  });
+});

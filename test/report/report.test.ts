@@ -1,0 +1,139 @@
+import { describe, expect, it } from 'vitest';
+import { buildReport } from '../../src/report/index.js';
+import { blocksOf, blocksText, documentText, sectionOf } from './document-text.js';
+import { createAssessment } from './fixture.js';
+import { readTemplates } from './templates.js';
+import { variants } from './variants.js';
+
+const templates = readTemplates();
+const report = buildReport(createAssessment(), templates, '2026-01-01');
+
+describe('the first page', () => {
+  const text = blocksText(sectionOf(report, 'answer').blocks);
+
+  it('carries question, answer and all reasons', () => {
+    const { study, answer } = createAssessment();
+    for (const part of [study.about.question, answer.sentence, ...answer.reasons])
+      expect(text).toContain(part);
+  });
+
+  it('ranks every candidate with limits, runtime, mass, power, cost, hours and score', () => {
+    expect(text).toContain('| worm gearmotor | ✓ passes 5 limits | 182 | 661 | 0 | 45 | 14 | 0.81');
+    expect(text).toContain(
+      '| position-hold servo | ✗ fails: runtime, torque margin | 57 | 384 | 4.12 | 0 | 0 | 0.47',
+    );
+    expect(text).toContain(
+      '| not judged: fits its space and mass on the body | 90 | – | 4.12 | 0 | 0 | 0.44',
+    );
+    expect(text).toContain('✗ fails: moves as written | – | 661');
+  });
+
+  it('gives the units of its figures in the head of the table', () => {
+    expect(text).toContain('Runtime min | On body g | Holding W | Cost EUR | Work h');
+  });
+
+  it('says what to measure next, how, with what and how long it takes', () => {
+    expect(text).toContain('Measure next: hold current of the servo');
+    expect(text).toContain('read after ten seconds');
+    expect(text).toContain('Multimeter, 10 min');
+  });
+
+  it('says how many figures were given and assumed', () => {
+    expect(text).toContain('118 were given (66 %) and 61 assumed');
+  });
+
+  it('states the finding of its chart with every runtime and the target', () => {
+    const [chart] = blocksOf(sectionOf(report, 'answer').blocks, 'chart');
+    const alternative = chart!.alternative.replaceAll('\u00a0', ' ');
+    for (const part of ['2 of 5', '2 h 00 min', '3 h 02 min', '57 min', '90 min'])
+      expect(alternative).toContain(part);
+  });
+});
+
+describe('the pages after it', () => {
+  it('name the figure of the hold current that the result uses', () => {
+    const charts = blocksOf(sectionOf(report, 'why').blocks, 'chart');
+    const holding = charts.find((chart) => chart.name === 'hold-current-figures')!;
+    expect(holding.alternative.replaceAll('\u00a0', ' ')).toContain(
+      'linear rule 1.72 A, pulse model 0.545 A, measured 0.557 A; used: measured',
+    );
+  });
+
+  it('show who cannot move without a runtime and say why', () => {
+    const page = report.sections.find((section) => section.title.includes('two-start'))!;
+    expect(blocksText(page.blocks)).toContain('No runtime: cannot lift the feature at 0°');
+    expect(blocksText(sectionOf(report, 'why').blocks)).toContain('Without a runtime');
+  });
+
+  it('join the same caution about several candidates and put the most severe first', () => {
+    const cautions = blocksOf(sectionOf(report, 'cautions').blocks, 'caution');
+    expect(cautions.map((caution) => caution.severity)).toEqual(['severe', 'severe', 'caution', 'note']);
+    expect(blocksText([cautions[0]!])).toContain('Also: Screw actuator under the neck 268 N');
+  });
+
+  it('carry every standing caution and the line about codes and licensed practice', () => {
+    const text = blocksText(sectionOf(report, 'cautions').blocks);
+    for (const word of [
+      'Lithium',
+      'pinch',
+      'fall',
+      'body',
+      'Spectators',
+      'power-on',
+      'licensed practice',
+      'not an approval',
+    ]) {
+      expect(text).toContain(word);
+    }
+  });
+
+  it('list every figure as read, with its origin', () => {
+    const { provenance } = createAssessment().study;
+    const [table] = blocksOf(sectionOf(report, 'inputs').blocks, 'table');
+    expect(table!.rows.filter((row) => !row.group)).toHaveLength(provenance.length);
+    expect(blocksText([table!])).toContain('mass | given | 860 g ±25 g | 860 g | study.csv:2');
+    expect(blocksText([table!])).toContain('price | given | 46 EUR');
+  });
+
+  it('give version, model version, seed and the hash of the inputs', () => {
+    const text = blocksText(sectionOf(report, 'provenance').blocks);
+    for (const part of ['0.1.0', 'Model version: 1', 'Seed: 1', createAssessment().inputHash])
+      expect(text).toContain(part);
+  });
+});
+
+describe('the report', () => {
+  it('contains no control character of what was read', () => {
+    // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what must not be there
+    expect(documentText(report)).not.toMatch(/[\u0000-\u0009\u000b-\u001f\u007f-\u009f]|\[31m/);
+  });
+
+  it('follows the order of the contents and drops what is not in it', () => {
+    const short = { ...templates, 'report/contents.md': '- cautions\n- answer\n' };
+    expect(buildReport(createAssessment(), short, '').sections.map((section) => section.name)).toEqual([
+      'cautions',
+      'answer',
+    ]);
+  });
+
+  it('names the line of a section that does not exist', () => {
+    const wrong = { ...templates, 'report/contents.md': '- answer\n- awnser\n' };
+    expect(() => buildReport(createAssessment(), wrong, '')).toThrow(
+      'report/contents.md, line 2: there is no section awnser',
+    );
+  });
+
+  it('uses the words of a changed template', () => {
+    const changed = { ...templates, 'report/letterhead.md': 'Workshop by the river, for {{prepared_for}}' };
+    expect(documentText(buildReport(createAssessment(), changed, ''))).toContain(
+      'Workshop by the river, for the lantern group',
+    );
+  });
+
+  for (const [name, create] of Object.entries(variants)) {
+    it(`has no gap when: ${name}`, () => {
+      const text = documentText(buildReport(create(), templates, '2026-01-01'));
+      expect(text).not.toMatch(/undefined|null|NaN|Infinity|\{\{|\[object/);
+    });
+  }
+});

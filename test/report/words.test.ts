@@ -1,0 +1,87 @@
+import { describe, expect, it } from 'vitest';
+import { brokenLabel, thinned } from '../../src/report/charts/chart-content.js';
+import { cleanText } from '../../src/report/words/clean.js';
+import {
+  current,
+  duration,
+  fixed,
+  listed,
+  mass,
+  sentence,
+  withReading,
+} from '../../src/report/words/figures.js';
+
+const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
+
+describe('a figure', () => {
+  it.each([
+    [0.62, '0.62 s'],
+    [9.96, '10 s'],
+    [45.4, '45 s'],
+    [150, '2.5 min'],
+    [5760, '96 min'],
+    [10920, '3 h 02 min'],
+    [null, '–'],
+    [Number.NaN, '–'],
+  ])('of time %s s reads %s', (value, text) => {
+    expect(plain(duration(value))).toBe(text);
+  });
+
+  it('of mass is in grams up to a kilogram', () => {
+    expect([mass(0.661), mass(0.9996), mass(1.2), mass(null)].map(plain)).toEqual([
+      '661 g',
+      '1.00 kg',
+      '1.20 kg',
+      '–',
+    ]);
+  });
+
+  it('of current is in milliamperes below a tenth of an ampere', () => {
+    expect([current(0.012), current(0.557), current(0), current(undefined)].map(plain)).toEqual([
+      '12 mA',
+      '0.557 A',
+      '0 A',
+      '–',
+    ]);
+  });
+
+  it('of temperature is in degrees Celsius, with a true minus sign', () => {
+    expect(plain(withReading(344.2, 'celsius'))).toBe('71 °C');
+    expect(plain(withReading(263.15, 'celsius'))).toBe('−10 °C');
+    expect(fixed(-0.2, 0)).toBe('0');
+  });
+
+  it('stands in a list with commas and an and', () => {
+    expect([listed([]), listed(['a']), listed(['a', 'b', 'c'])]).toEqual(['', 'a', 'a, b and c']);
+    expect([sentence('hold it'), sentence('Done.'), sentence('')]).toEqual(['Hold it.', 'Done.', '']);
+  });
+});
+
+describe('text from a file', () => {
+  it('loses escape sequences, control and direction characters, not its letters', () => {
+    expect(cleanText('a\u001b[31mred\u001b]0;title\u0007\u202eb\tc\r\nd\u0000\u200bé 🦢\ufe0f')).toBe(
+      'aredb c dé 🦢',
+    );
+  });
+
+  it('loses halves of characters', () => {
+    expect(cleanText('a\ud83eb')).toBe('ab');
+  });
+});
+
+describe('a series for a chart', () => {
+  it('keeps its ends, its highest and its lowest point when thinned', () => {
+    const times = Array.from({ length: 5000 }, (_, index) => index);
+    const values = times.map((time) => (time === 3333 ? 9 : time === 1234 ? -9 : 0));
+    const points = thinned(times, values, 100);
+    expect(points.length).toBeLessThan(210);
+    expect(points).toContainEqual({ time: 3333, value: 9 });
+    expect(points).toContainEqual({ time: 1234, value: -9 });
+    expect([points[0]!.time, points.at(-1)!.time]).toEqual([0, 4999]);
+  });
+
+  it('takes labels of at most two lines', () => {
+    expect(brokenLabel('Screw actuator under the neck', 16)).toBe('Screw actuator\nunder the neck');
+    expect(brokenLabel('one two three four five six seven', 9).split('\n')).toHaveLength(2);
+  });
+});
