@@ -6,9 +6,10 @@ type Answer = Assessment['answer'];
 
 /**
  * One sentence and three reasons, from nominal figures: the leader against the drive that exists today.
- * @param ranked candidates in rank order
+ * @param inRank candidates in rank order
  */
-export function answerOf(study: Study, ranked: CandidateAssessment[]): Answer {
+export function answerOf(study: Study, inRank: CandidateAssessment[]): Answer {
+  const ranked = withDistinctLabels(inRank);
   const first = ranked[0];
   if (first === undefined) return { sentence: 'There is no candidate to compare.', reasons: [] };
   const baseline = ranked.find((candidate) => candidate.isBaseline) ?? null;
@@ -21,36 +22,36 @@ function nothingPasses(ranked: CandidateAssessment[], baseline: CandidateAssessm
   const open = ranked.filter((candidate) => candidate.passes === null);
   const sentence =
     open.length > 0
-      ? `No candidate is known to pass every limit; ${named(open[0]!)} passes what could be judged.`
+      ? `No candidate is known to pass every limit; ${open[0]!.label} passes what could be judged.`
       : 'No candidate passes every limit.';
   const shown = [...new Set([ranked[0]!, ...(baseline ? [baseline] : []), ...ranked])].slice(0, 3);
-  return { sentence, reasons: shown.map((candidate) => `${named(candidate)} ${obstacles(candidate)}.`) };
+  return { sentence, reasons: shown.map((candidate) => `${candidate.label} ${obstacles(candidate)}.`) };
 }
 
 function best(study: Study, leader: CandidateAssessment, second: CandidateAssessment | null): Answer {
-  const over = second === null ? 'it is the only candidate' : `ahead of ${named(second)}`;
-  const sentence = `${named(leader)} leads on the criteria as weighted: ${over}.`;
+  const over = second === null ? 'it is the only candidate' : `ahead of ${second.label}`;
+  const sentence = `${leader.label} leads on the criteria as weighted: ${over}.`;
   const reasons = second === null ? [runtimeAlone(study, leader)] : comparisons(study, leader, second);
   return { sentence, reasons: reasons.slice(0, 3) };
 }
 
 function keep(study: Study, baseline: CandidateAssessment, second: CandidateAssessment | null): Answer {
-  const sentence = `Keep ${named(baseline)}: no other drive does better on the criteria as weighted.`;
+  const sentence = `Keep ${baseline.label}: no other drive does better on the criteria as weighted.`;
   if (second === null) return { sentence, reasons: [runtimeAlone(study, baseline)] };
   const reasons = [
     second.passes === true
-      ? `The next best, ${named(second)}, scores ${plain(second.score)} against ${plain(baseline.score)}.`
-      : `The next in line, ${named(second)}, ${obstacles(second)}.`,
+      ? `The next best, ${second.label}, scores ${plain(second.score)} against ${plain(baseline.score)}.`
+      : `The next in line, ${second.label}, ${obstacles(second)}.`,
     ...comparisons(study, second, baseline),
   ];
   return { sentence, reasons: reasons.slice(0, 3) };
 }
 
 function change(study: Study, leader: CandidateAssessment, baseline: CandidateAssessment): Answer {
-  const sentence = `Change to ${named(leader)}: it leads ${named(baseline)}, the drive of today, with a score of ${plain(leader.score)} against ${plain(baseline.score)}.`;
+  const sentence = `Change to ${leader.label}: it leads ${baseline.label}, the drive of today, with a score of ${plain(leader.score)} against ${plain(baseline.score)}.`;
   if (baseline.passes === true) return { sentence, reasons: comparisons(study, leader, baseline) };
   const reasons = [
-    `${named(baseline)} ${obstacles(baseline)}.`,
+    `${baseline.label} ${obstacles(baseline)}.`,
     runtimes(study, leader, baseline),
     price(study, leader, baseline),
   ];
@@ -100,7 +101,7 @@ function joined(parts: string[]): string {
 function runtimeAlone(study: Study, only: CandidateAssessment): string {
   return (
     runtimes(study, only, { ...only, nominal: { ...only.nominal, runtimeS: null } }) ??
-    `${named(only)} has no runtime.`
+    `${only.label} has no runtime.`
   );
 }
 
@@ -118,6 +119,12 @@ function obstacle(limit: LimitOutcome): string {
   return limit.margin === null ? name : `${name} by ${percent(-limit.margin)}`;
 }
 
-function named(candidate: CandidateAssessment): string {
-  return candidate.label === candidate.id ? candidate.id : `${candidate.label} (${candidate.id})`;
+/** Labels as they are, with the id where two candidates carry the same one. */
+function withDistinctLabels(ranked: CandidateAssessment[]): CandidateAssessment[] {
+  const times = (label: string) => ranked.filter((candidate) => candidate.label === label).length;
+  return ranked.map((candidate) =>
+    times(candidate.label) === 1
+      ? candidate
+      : { ...candidate, label: `${candidate.label} (${candidate.id})` },
+  );
 }

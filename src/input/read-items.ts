@@ -91,7 +91,7 @@ function reportStrangers(kind: FeatureKind, cells: ReadonlyMap<string, Cell>, re
   const names = studyFields(kind).map(({ name }) => name);
   const others = studyFields(kind === 'hinge' ? 'slide' : 'hinge').map(({ name }) => name);
   for (const [item, cell] of cells) {
-    if (names.includes(item) || item.startsWith('my_')) continue;
+    if (names.includes(item)) continue;
     if (!others.includes(item)) report(cell.place, say.unknownItem(item, nearestName(item, names)));
     else if (cell.text.trim() !== '') report(cell.place, notApplicable(item, cell.text, `a ${kind}`));
   }

@@ -1,8 +1,10 @@
+import * as say from '../problem/supply-messages.js';
 import { duplicateId } from '../problem/table-messages.js';
 import type { Report } from '../problem/trouble.js';
 import type { FieldDeclaration } from '../quantity/field.js';
+import { formatValue } from '../quantity/format.js';
 import type { Provenance } from '../study/provenance.js';
-import type { ChemistryId, Load, Pack } from '../study/supply.js';
+import type { Chemistry, ChemistryId, Load, Pack } from '../study/supply.js';
 import { loadFields, packFields } from '../study/supply-fields.js';
 import { chemistryHistory, chemistryOf } from './chemistry.js';
 import type { Assumptions } from './read-assumptions.js';
@@ -33,9 +35,27 @@ export function readPacks(table: Table, assumptions: Assumptions, report: Report
       const basis = `${above.written} above the cut-off`;
       reading.derive(field('warning'), cutOffV + (above.value as number), basis, 'assumed');
     }
+    checkVoltages(reading, chemistry, report);
     provenance.push(...chemistryHistory(id, reading, assumptions));
     return { ...valuesOf(reading), chemistry } as unknown as Pack;
   });
+}
+
+/** Cut-off and warning are voltages of one cell: below its full voltage, the warning first. */
+function checkVoltages(reading: RowReading, chemistry: Chemistry, report: Report): void {
+  const cutOffV = reading.number('cutOffVoltageV');
+  const warningV = reading.number('warningVoltageV');
+  if (cutOffV === null || warningV === null) return;
+  if (cutOffV >= chemistry.fullVoltageV)
+    report(
+      reading.at('cut_off'),
+      say.cutOffAboveFull(formatValue(cutOffV, 'V'), formatValue(chemistry.fullVoltageV, 'V')),
+    );
+  else if (warningV < cutOffV)
+    report(
+      reading.at('warning'),
+      say.warningBelowCutOff(formatValue(warningV, 'V'), formatValue(cutOffV, 'V')),
+    );
 }
 
 /** Reads loads.csv. */

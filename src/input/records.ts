@@ -1,9 +1,9 @@
 import Papa from 'papaparse';
 import * as say from '../problem/file-messages.js';
-import type { Report } from '../problem/trouble.js';
+import type { Report, Trouble } from '../problem/trouble.js';
 import { spreadsheetError } from '../problem/value-messages.js';
 import { isSpreadsheetError } from '../quantity/date-text.js';
-import { mostRows } from './files.js';
+import { mostColumns, mostRows } from './files.js';
 
 /** One record of a file: the line where it starts and its cells, verbatim. */
 export interface FileRecord {
@@ -39,11 +39,8 @@ export function recordsOf(
       cursor = meta.cursor;
       const place = { file, line, column: null };
       if (data.every((cell) => cell.trim() === '') || data[0]!.trim().startsWith('#')) return;
-      const trouble = errors.some(({ type }) => type === 'Quotes')
-        ? say.badQuotes(data[0]!)
-        : records.length > mostRows
-          ? say.tooManyRows(mostRows)
-          : null;
+      const quotes = errors.some(({ type }) => type === 'Quotes');
+      const trouble = quotes ? say.badQuotes(data[0]!) : troubleOfSize(records.length, data.length);
       if (trouble === null) {
         records.push({ line, cells: data });
       } else {
@@ -55,6 +52,12 @@ export function recordsOf(
   });
   reportBrokenFormulas(text, delimiter, file, report);
   return broken ? null : records;
+}
+
+/** What is wrong with a record behind so many others that has so many cells. */
+function troubleOfSize(before: number, cells: number): Trouble | null {
+  if (before > mostRows) return say.tooManyRows(mostRows);
+  return cells > mostColumns ? say.tooManyColumns(cells, mostColumns) : null;
 }
 
 /** Where the next record begins: behind the comment lines, which the parser skips without telling. */

@@ -77,6 +77,11 @@ export class RowReading {
     if (history?.origin === 'assumed') history.spread = range.spread;
   }
 
+  /** Drops the history of an assumed value that another choice makes idle; it is nobody's guess then. */
+  idle(property: string): void {
+    if (this.provenance.get(property)?.origin === 'assumed') this.provenance.delete(property);
+  }
+
   /** Reports a blank that must not be. */
   missing(field: FieldDeclaration): void {
     this.failed.add(field.property);

@@ -27,6 +27,16 @@ export function applySheetRules(context: SheetContext): void {
   takeByRule(context);
   takeCosts(context);
   applyCouplingRules(context, driveTypes[context.kind].motion);
+  dropIdle(context.reading);
+}
+
+/** Values that were taken for a part or mode that this candidate does not have. */
+function dropIdle(reading: RowReading): void {
+  if (reading.text('supply') !== 'regulated') reading.idle('regulatorEfficiency');
+  if (reading.text('coupling') !== 'strut') reading.idle('strutSide');
+  if (reading.text('control') !== 'switched') return;
+  reading.idle('pulseFrequencyHz');
+  reading.idle('electricalTimeConstantS');
 }
 
 /** The stall figure or the complete rated point must be there; an incomplete point beside a stall figure is idle. */

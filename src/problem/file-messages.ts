@@ -59,6 +59,17 @@ export function tooManyRows(most: number): Trouble {
   );
 }
 
+/** More cells in a row than the program reads. */
+export function tooManyColumns(cells: number, most: number): Trouble {
+  return errorOf(
+    'too-many-columns',
+    '',
+    `at most ${most} columns`,
+    `the row has ${cells} cells; at most ${most} are read`,
+    'is this the right file?',
+  );
+}
+
 /** Nothing in it. */
 export function emptyFile(): Trouble {
   return errorOf('empty-file', '', 'a header line and at least one row', 'the file is empty');

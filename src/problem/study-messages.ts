@@ -9,9 +9,7 @@ export function unknownItem(received: string, nearest: string | null): Trouble {
     received,
     nearest ?? 'an item of study.csv',
     `there is no item “${quoted(received)}”`,
-    nearest === null
-      ? 'an item of your own starts with my_ and is kept without being read'
-      : `did you mean ${nearest}?`,
+    nearest === null ? 'delete the row, or say it in the note of another' : `did you mean ${nearest}?`,
   );
 }
 

@@ -25,6 +25,7 @@ export function unitKey(unit: string): string {
   return normalise(unit)
     .replace(/\^/g, '')
     .replace(/ per /g, '/')
+    .replace(/\.(?= ?\/|$)/g, '')
     .replace(/ ?\/ ?/g, '/')
     .replace(productSigns, '·')
     .replace(/(\d) (?=[^\d])/g, '$1')

@@ -13,7 +13,7 @@ const coulombsPerAh = 3600;
 const labelledResistanceOhmC = 0.6 * coulombsPerAh;
 
 /** A regulator lets go when its input comes this close to its output. */
-const regulatorHeadroomV = 0.3;
+export const regulatorHeadroomV = 0.3;
 
 /** Limits at which a run ends, and the pack's electrical constants at its temperature. */
 export interface PackModel {

@@ -8,7 +8,7 @@ import type { PowerCutOutcome } from './outcome.js';
 const giveM = 0.005;
 
 /** Least backward efficiency assumed of a drive while it is shaken. */
-const leastShakenEfficiency = 0.05;
+export const leastShakenEfficiency = 0.05;
 
 /**
  * Effort that the unpowered drive's friction can hold back, motor friction through the gears. (M20)

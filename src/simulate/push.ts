@@ -1,5 +1,5 @@
 import { speedRatio } from '../physics/linkage.js';
-import { staticEffort } from '../physics/load.js';
+import { type LoadParameters, staticEffort } from '../physics/load.js';
 import type { CandidateModel } from './candidate-model.js';
 import { unpoweredHoldingEffort } from './power-cut.js';
 
@@ -36,6 +36,10 @@ export function pushAt(model: CandidateModel, position: number, locks: boolean):
   };
 }
 
+/** How far from the hinge a hand is crushed; 1 on a slide, where the effort is the force. */
+export const crushDistanceM = (load: LoadParameters): number =>
+  load.isHinge ? Math.max(nearestCrushFraction * load.lengthM, nearestCrushM) : load.lengthM;
+
 /** Crush force of a stalled drive: near the hinge, and at the tip; the largest over the range. */
 export function crushForces(model: CandidateModel): { nearN: number; tipN: number } {
   const { load, coupling, drive, range } = model;
@@ -46,6 +50,5 @@ export function crushForces(model: CandidateModel): { nearN: number; tipN: numbe
     ratio = Math.max(ratio, Math.abs(speedRatio(coupling, position)));
   }
   const effort = coupling.driveCount * ratio * drive.stallEffort;
-  const nearM = load.isHinge ? Math.max(nearestCrushFraction * load.lengthM, nearestCrushM) : load.lengthM;
-  return { nearN: effort / nearM, tipN: effort / load.lengthM };
+  return { nearN: effort / crushDistanceM(load), tipN: effort / load.lengthM };
 }

@@ -58,7 +58,7 @@ const decisionFields: readonly FieldDeclaration[] = [
     'work is not charged',
   ),
   assumed(
-    count('draws', 'drawsCount', 64, {
+    count('draws', 'drawsCount', 1, {
       meaning: 'number of draws of the ensemble',
       how: 'more draws, finer shares, longer waiting',
       to: 65536,
@@ -77,9 +77,22 @@ const decisionFields: readonly FieldDeclaration[] = [
   ),
 ];
 
+const itemsOf = (kind: FeatureKind): readonly FieldDeclaration[] => [
+  ...aboutFields,
+  ...featureFields(kind),
+  ...surroundingsFields,
+  ...wiringFields,
+  ...decisionFields,
+];
+
+const items: Record<FeatureKind, readonly FieldDeclaration[]> = {
+  hinge: itemsOf('hinge'),
+  slide: itemsOf('slide'),
+};
+
 /** Every item of study.csv for a feature of this kind, in template order. */
-export function studyFields(kind: FeatureKind): FieldDeclaration[] {
-  return [...aboutFields, ...featureFields(kind), ...surroundingsFields, ...wiringFields, ...decisionFields];
+export function studyFields(kind: FeatureKind): readonly FieldDeclaration[] {
+  return items[kind];
 }
 
 /** Columns of study.csv itself. */

@@ -24,7 +24,11 @@ const lawNames = {
 } satisfies Record<MotionLaw, true>;
 
 /** Columns of show.csv; positions in degrees on a hinge, millimetres on a slide. */
-export function showFields(kind: FeatureKind): FieldDeclaration[] {
+export function showFields(kind: FeatureKind): readonly FieldDeclaration[] {
+  return cueFields[kind];
+}
+
+function cueFieldsOf(kind: FeatureKind): FieldDeclaration[] {
   return [
     text('cue', 'name', { meaning: 'name of the cue', how: 'what it is called when you rehearse' }),
     required(
@@ -71,6 +75,11 @@ export function showFields(kind: FeatureKind): FieldDeclaration[] {
     note,
   ];
 }
+
+const cueFields: Record<FeatureKind, readonly FieldDeclaration[]> = {
+  hinge: cueFieldsOf('hinge'),
+  slide: cueFieldsOf('slide'),
+};
 
 /** Columns of day.csv. */
 export const dayFields: readonly FieldDeclaration[] = [

@@ -78,4 +78,12 @@ describe('the answer', () => {
     expect(sentence).toBe('No candidate is known to pass every limit; worm passes what could be judged.');
     expect(reasons[0]).toBe('worm lacks maximum_voltage.');
   });
+
+  it('calls candidates by their labels, and adds the id where two are called the same', () => {
+    const [one, two] = [candidate('a'), candidate('b')].map((entry) => ({ ...entry, label: 'Worm' }));
+    const of = study([one!, two!], [criterion('runtime', 1, [0, 12000])]);
+    const runs = [run('a', { runtimeS: 9000 }), run('b')];
+    const { sentence } = assess(of, runs, { version: '0', inputHash: '', inputs: [] }).answer;
+    expect(sentence).toBe('Worm (a) leads on the criteria as weighted: ahead of Worm (b).');
+  });
 });

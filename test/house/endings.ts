@@ -58,6 +58,13 @@ export const genericEndings: Record<string, string> = {
   speedConstant: 'V·s/rad or V·s/m',
   ratio: 'travel of the drive per travel of the feature',
   efficiency: 'work out over work in',
+  travel: 'rad or m',
+  pose: 'rad or m',
+  slope: 'per rad or per m',
+  direction: '+1 or −1',
+  cosine: 'of an angle',
+  sine: 'of an angle',
+  index: 'a place in a list',
 };
 
 /** Words that may follow the ending and say which of several figures it is. */
@@ -117,6 +124,7 @@ export const openNames: Record<string, string> = {
   columns: 'how many',
   furtherCautions: 'how many',
   bytes: 'contents of a file',
+  values: 'in the dimension of what is listed beside them',
   span: 'columns of a table that a cell covers',
   checks: 'how many',
   ohmBases: 'resistances where straight pieces begin, in ohms',

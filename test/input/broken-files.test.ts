@@ -85,6 +85,13 @@ const cases: BrokenCase[] = [
     hint: 'right file',
   },
   {
+    title: 'a row of nothing but separators',
+    files: withFile('packs.csv', `${packs}pack-b${','.repeat(600)}\n`),
+    code: 'too-many-columns',
+    ...place('packs.csv', 3),
+    hint: 'right file',
+  },
+  {
     title: 'UTF-16 without a byte order mark',
     files: withFile('packs.csv', utf16(packs, false)),
     code: 'utf-16-without-mark',

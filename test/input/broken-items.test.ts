@@ -20,7 +20,7 @@ const cases: BrokenCase[] = [
     files: added('weather,fine,,'),
     code: 'unknown-item',
     ...at(13, 'weather'),
-    hint: 'my_',
+    hint: 'delete the row',
   },
   {
     title: 'an item twice',

@@ -181,6 +181,24 @@ const cases: BrokenCase[] = [
     column: 'voltage',
     hint: 'printed on it',
   },
+  {
+    title: 'a cut-off of the whole pack',
+    files: withFile('packs.csv', 'id,chemistry,cells,capacity,cut_off\npack-a,nimh,6,2 Ah,3.3 V\n'),
+    code: 'cut-off-above-full',
+    file: 'packs.csv',
+    line: 2,
+    column: 'cut_off',
+    hint: 'one cell',
+  },
+  {
+    title: 'a warning after the end',
+    files: withFile('packs.csv', 'id,chemistry,cells,capacity,warning\npack-a,lipo,2,2 Ah,3.2 V\n'),
+    code: 'warning-below-cut-off',
+    file: 'packs.csv',
+    line: 2,
+    column: 'warning',
+    hint: 'above the cut-off',
+  },
 ];
 
 describe('a broken show, day or load is named', () => {

@@ -8,17 +8,20 @@ import { documentOf, paragraph, tableOf } from './documents.js';
 import { pdfPages } from './pdf-text.js';
 
 let fonts: FontBytes;
+/** The fixture's report, uncompressed. */
+let bytes: Uint8Array;
+const report = buildReport(createAssessment(), readTemplates(), '2026-01-01');
 beforeAll(async () => {
   fonts = await loadFonts();
+  bytes = (await plain(report)).bytes;
 });
 
 const plain = (document: ReportDocument) => renderPdf(document, { fonts, pageSize: 'A4', compress: false });
 const squeezed = (text: string) => text.replace(/\s+/g, ' ');
 
 describe('the PDF of a report', () => {
-  it('carries every figure of the first page as text', async () => {
-    const report = buildReport(createAssessment(), readTemplates(), '2026-01-01');
-    const [first] = pdfPages((await plain(report)).bytes).map(squeezed);
+  it('carries every figure of the first page as text', () => {
+    const [first] = pdfPages(bytes).map(squeezed);
     for (const figure of [
       '182',
       '661',
@@ -37,7 +40,6 @@ describe('the PDF of a report', () => {
   });
 
   it('is the same, byte for byte, from the same document, whatever the time zone', async () => {
-    const report = buildReport(createAssessment(), readTemplates(), '2026-01-01');
     const zone = process.env.TZ;
     const one = await renderPdf(report, { fonts, pageSize: 'A4' });
     process.env.TZ = 'Asia/Kolkata';
@@ -48,10 +50,8 @@ describe('the PDF of a report', () => {
 
   for (const [name, create] of Object.entries(variants)) {
     it(`is made without complaint when: ${name}`, async () => {
-      const report = buildReport(create(), readTemplates(), '2026-01-01');
-      for (const pageSize of ['A4', 'Letter'] as const) {
-        expect((await renderPdf(report, { fonts, pageSize })).pageCount).toBeGreaterThan(3);
-      }
+      const odd = buildReport(create(), readTemplates(), '2026-01-01');
+      expect((await renderPdf(odd, { fonts, pageSize: 'Letter' })).pageCount).toBeGreaterThan(3);
     });
   }
 });
@@ -68,7 +68,7 @@ describe('a table', () => {
     const pages = pdfPages((await plain(documentOf(tableOf(40, long)))).bytes);
     for (let index = 1; index <= 40; index++) {
       const page = pages.find((text) => text.includes(`start${index} `));
-      expect(page).toContain(`end${index}\n`);
+      expect(page).toContain(`end${index} `);
     }
   });
 
@@ -134,9 +134,8 @@ describe('signs', () => {
 });
 
 describe('the file', () => {
-  it('is tagged: language, headings, table parts with scope, figures with their finding', async () => {
-    const report = buildReport(createAssessment(), readTemplates(), '2026-01-01');
-    const source = Buffer.from((await plain(report)).bytes).toString('latin1');
+  it('is tagged: language, headings, table parts with scope, figures with their finding', () => {
+    const source = Buffer.from(bytes).toString('latin1');
     for (const part of [
       '/StructTreeRoot',
       '/Lang (en)',
@@ -160,17 +159,15 @@ describe('the file', () => {
     expect(source).not.toContain('ModDate');
   });
 
-  it('opens its outline with the count of what shows', async () => {
-    const report = buildReport(createAssessment(), readTemplates(), '2026-01-01');
-    const source = Buffer.from((await plain(report)).bytes).toString('latin1');
+  it('opens its outline with the count of what shows', () => {
+    const source = Buffer.from(bytes).toString('latin1');
     const root = /\/Outlines (\d+) 0 R/.exec(source)![1];
     const body = new RegExp(`\\n${root} 0 obj\\n([\\s\\S]*?)\\nendobj`).exec(source)![1]!;
     expect(Number(/\/Count (\d+)/.exec(body)![1])).toBe(report.sections.length + 1);
   });
 
-  it('closes every marked stretch and every saved state on each page', async () => {
-    const report = buildReport(createAssessment(), readTemplates(), '2026-01-01');
-    const source = Buffer.from((await plain(report)).bytes).toString('latin1');
+  it('closes every marked stretch and every saved state on each page', () => {
+    const source = Buffer.from(bytes).toString('latin1');
     const count = (pattern: RegExp) => source.match(pattern)?.length ?? 0;
     expect(count(/ (?:BDC|BMC)$/gm)).toBe(count(/^EMC$/gm));
     expect(count(/^q$/gm)).toBe(count(/^Q$/gm));

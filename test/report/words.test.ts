@@ -20,7 +20,8 @@ describe('a figure', () => {
     [45.4, '45 s'],
     [150, '2.5 min'],
     [5760, '96 min'],
-    [10920, '3 h 02 min'],
+    [10920, '182 min'],
+    [39900, '11 h 05 min'],
     [null, '–'],
     [Number.NaN, '–'],
   ])('of time %s s reads %s', (value, text) => {

@@ -12,11 +12,15 @@ interface Piece {
 export interface Line {
   pieces: Piece[];
   width: number;
+  /** The line ends inside a word that was too long for it. */
+  endsInWord: boolean;
 }
 
 interface Word {
   parts: { text: string; face: Face; width: number }[];
   width: number;
+  /** Continues the word before it, which was too long for a line. */
+  continues?: boolean;
 }
 
 /**
@@ -38,7 +42,10 @@ export function breakLines(typesetter: Typesetter, text: Inline, style: TextStyl
       used += space + word.width;
     }
   }
-  return lines.map((line) => assemble(typesetter, line, style));
+  return lines.map((line, index) => ({
+    ...assemble(typesetter, line, style),
+    endsInWord: lines[index + 1]?.[0]?.continues ?? false,
+  }));
 }
 
 /** Draws lines from the top of the first; returns the height. */
@@ -52,11 +59,14 @@ export function drawLines(
     const free = frame.width - line.width;
     const indent = frame.align === 'right' ? free : frame.align === 'centre' ? free / 2 : 0;
     const baseline = frame.y + index * style.leading + style.leading / 2 + style.size * 0.33;
-    for (const { text, face, x } of line.pieces) {
+    // A space ends every line, so that its last word and the next stay two when the text is copied or read out.
+    const end = line.endsInWord ? '' : ' ';
+    line.pieces.forEach(({ text, face, x }, place) => {
+      const isLast = place === line.pieces.length - 1;
       const stands = face === 'strong' && style.face !== 'strong' && style.colour === palette.muted;
       const how = { face, size: style.size, colour: stands ? palette.ink : (frame.colour ?? style.colour) };
-      typesetter.write(text, frame.x + indent + x, baseline, how);
-    }
+      typesetter.write(isLast ? text + end : text, frame.x + indent + x, baseline, how);
+    });
   });
   return lines.length * style.leading;
 }
@@ -114,7 +124,8 @@ function fitting(typesetter: Typesetter, word: Word, style: TextStyle, width: nu
       if (count < rest.length && natural > count / 2) count = natural + 1;
       const text = rest.slice(0, count).join('');
       const pieceWidth = typesetter.width(text, part.face, style.size);
-      pieces.push({ parts: [{ text, face: part.face, width: pieceWidth }], width: pieceWidth });
+      const continues = pieces.length > 0;
+      pieces.push({ parts: [{ text, face: part.face, width: pieceWidth }], width: pieceWidth, continues });
       rest = rest.slice(count);
     }
   }
@@ -122,7 +133,7 @@ function fitting(typesetter: Typesetter, word: Word, style: TextStyle, width: nu
 }
 
 /** Joins neighbouring words of one face into one piece, so that text stays text when it is copied. */
-function assemble(typesetter: Typesetter, words: Word[], style: TextStyle): Line {
+function assemble(typesetter: Typesetter, words: Word[], style: TextStyle): Omit<Line, 'endsInWord'> {
   const pieces: Piece[] = [];
   let isFirst = true;
   for (const word of words) {

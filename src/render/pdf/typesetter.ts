@@ -8,6 +8,12 @@ export interface Run {
   font: keyof FontBytes;
 }
 
+/** A text split into runs, with its width at a size of one point. */
+interface Measured {
+  runs: Run[];
+  width: number;
+}
+
 /** What the typesetter needs of a pdfkit font; not in pdfkit's types. */
 interface EmbeddedFace extends WordFont {
   font: { hasGlyphForCodePoint(codePoint: number): boolean };
@@ -20,7 +26,11 @@ const substitute = '□';
 /** Chooses fonts sign by sign, measures, and writes; keeps account of signs that no font has. */
 export class Typesetter {
   private readonly faces = new Map<keyof FontBytes, EmbeddedFace>();
-  private readonly runCache = new Map<string, Run[]>();
+  private readonly known: Record<Face, Map<string, Measured>> = {
+    regular: new Map(),
+    strong: new Map(),
+    emphasis: new Map(),
+  };
   private readonly missing = new Map<string, string>();
 
   constructor(
@@ -35,18 +45,12 @@ export class Typesetter {
 
   /** Splits text into stretches that one font can set; signs nobody has become □ and are noted. */
   runs(text: string, face: Face): Run[] {
-    const key = `${face} ${text}`;
-    let runs = this.runCache.get(key);
-    if (!runs) {
-      runs = this.split(text, face);
-      this.runCache.set(key, runs);
-    }
-    return runs;
+    return this.measured(text, face).runs;
   }
 
   /** Width of a text in points. */
   width(text: string, face: Face, size: number): number {
-    return this.runs(text, face).reduce((sum, run) => sum + this.runWidth(run, size), 0);
+    return this.measured(text, face).width * size;
   }
 
   /** Writes text on a baseline; returns its width. */
@@ -57,13 +61,26 @@ export class Typesetter {
     how: { face: Face; size: number; colour: string },
   ): number {
     let at = x;
-    for (const run of this.runs(text, how.face)) {
-      this.face(run.font);
+    const { runs, width } = this.measured(text, how.face);
+    for (const run of runs) {
+      const runWidth = runs.length === 1 ? width * how.size : this.runWidth(run, how.size);
       this.document.font(run.font).fontSize(how.size).fillColor(how.colour);
-      this.document.text(run.text, at, baseline, { lineBreak: false, baseline: 'alphabetic' });
-      at += this.runWidth(run, how.size);
+      // Width and count of words are told, or pdfkit would measure once more.
+      const known = { textWidth: runWidth, wordCount: 1 };
+      this.document.text(run.text, at, baseline, { lineBreak: false, baseline: 'alphabetic', ...known });
+      at += runWidth;
     }
     return at - x;
+  }
+
+  private measured(text: string, face: Face): Measured {
+    let measured = this.known[face].get(text);
+    if (!measured) {
+      const runs = this.split(text, face);
+      measured = { runs, width: runs.reduce((sum, run) => sum + this.runWidth(run, 1), 0) };
+      this.known[face].set(text, measured);
+    }
+    return measured;
   }
 
   private runWidth(run: Run, size: number): number {

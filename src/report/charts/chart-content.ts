@@ -1,4 +1,5 @@
-import type { ReportContext } from '../context.js';
+import type { CandidateAssessment } from '../../assess/assessment.js';
+import { markedLabel, type ReportContext } from '../context.js';
 import { fillChart } from '../template/fill-chart.js';
 import type { ChartContent } from '../template/fill-template.js';
 
@@ -16,6 +17,11 @@ export function chartContent(context: ReportContext, data: ChartData): ChartCont
   const { name, alternative, aspectRatio } = data;
   const specification = fillChart(context.templates, name, data.values);
   return { kind: 'chart', name, specification, alternative, aspectRatio };
+}
+
+/** How charts name a candidate: rank and label; the rank keeps equal labels apart. */
+export function rankedLabel(candidate: CandidateAssessment): string {
+  return `${candidate.rank} ${markedLabel(candidate)}`;
 }
 
 /** A label of at most so many signs; a longer one ends in an ellipsis. */

@@ -1,8 +1,8 @@
 import type { CandidateAssessment, ProtectionOutcome } from '../../assess/assessment.js';
-import { markedLabel, type ReportContext } from '../context.js';
+import type { ReportContext } from '../context.js';
 import type { ChartContent } from '../template/fill-template.js';
 import { current, listed, none } from '../words/figures.js';
-import { chartContent, shortened, thinned } from './chart-content.js';
+import { chartContent, rankedLabel, shortened, thinned } from './chart-content.js';
 
 const pointCount = 420;
 
@@ -41,7 +41,10 @@ export function currentFinding(context: ReportContext): string {
       mean: current(candidate.nominal.meanPackCurrentA),
     }),
   );
-  const limits = currentLimits(context).map((limit) => `${limit.label} ${current(limit.amperes)}`);
+  const limits = currentLimits(context).map(({ label, amperes }) => {
+    const [name, kind] = label.split(', ');
+    return [name, current(amperes), kind].filter(Boolean).join(' ');
+  });
   const allowed =
     limits.length === 0
       ? context.phrases('current-no-limits')
@@ -55,7 +58,7 @@ function currentLimits(context: ReportContext): { label: string; amperes: number
   const named: [string, keyof ProtectionOutcome][] = [
     ['fuse, continuous', 'fuseContinuousA'],
     ['wire, continuous', 'wireContinuousA'],
-    ['protection trips', 'protectionTripA'],
+    ['protection trip', 'protectionTripA'],
     ['pack, continuous', 'packContinuousA'],
   ];
   return named
@@ -94,5 +97,5 @@ function cueBands(context: ReportContext, candidate: CandidateAssessment) {
 }
 
 function seriesLabel(candidate: CandidateAssessment): string {
-  return shortened(markedLabel(candidate), 60);
+  return shortened(rankedLabel(candidate), 60);
 }

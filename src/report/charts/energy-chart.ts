@@ -1,8 +1,8 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
-import { markedLabel, type ReportContext } from '../context.js';
+import type { ReportContext } from '../context.js';
 import type { ChartContent } from '../template/fill-template.js';
 import { none, withReading } from '../words/figures.js';
-import { chartContent, shortened } from './chart-content.js';
+import { chartContent, rankedLabel, shortened } from './chart-content.js';
 
 interface Part {
   consumer: string;
@@ -79,7 +79,7 @@ function shown(context: ReportContext): CandidateAssessment[] {
 const mostRows = 9;
 
 function rowLabel(candidate: CandidateAssessment): string {
-  return shortened(`${candidate.rank} ${markedLabel(candidate)}`, 44);
+  return shortened(rankedLabel(candidate), 44);
 }
 
 function parts({ nominal: { energy } }: CandidateAssessment): Part[] {

@@ -14,16 +14,19 @@ export function positionHolders(context: ReportContext): CandidateAssessment[] {
   );
 }
 
+/** More drives would not fit beside the other chart; the rest stand on their own pages. */
+const mostDrives = 4;
+
 /** The three figures of the hold current side by side, the used one filled; null without such drives. */
 export function holdCurrentChart(context: ReportContext): ChartContent | null {
   const holders = positionHolders(context);
   if (holders.length === 0) return null;
-  const groups = holders.map(figureRows);
+  const groups = holders.slice(0, mostDrives).map(figureRows);
   // A row without a bar parts one drive from the next.
   const rows = groups.flat();
   const keys = groups.flatMap((group, index) => [...group.map((row) => row.key), ` ${index}|`]).slice(0, -1);
   const values = { rows, keys, domain_end: Math.max(0.01, ...rows.map((row) => row.amperes)) * 1.5 };
-  const aspectRatio = Math.max(0.335, 0.06 + 0.08 * holders.length);
+  const aspectRatio = Math.max(0.335, 0.06 + 0.08 * groups.length);
   const alternative = holdCurrentFinding(context);
   return chartContent(context, { name: 'hold-current-figures', values, alternative, aspectRatio });
 }
@@ -42,7 +45,7 @@ export function holdCurrentFinding(context: ReportContext): string {
   return each.join(' ');
 }
 
-function figureRows({ id, label, nominal }: CandidateAssessment) {
+function figureRows({ id, rank, label, nominal }: CandidateAssessment) {
   const figures = [
     { figure: 'linear rule', amperes: nominal.holdCurrentLinearRuleA, used: false },
     {
@@ -58,7 +61,7 @@ function figureRows({ id, label, nominal }: CandidateAssessment) {
   ];
   return figures.map(({ figure, amperes, used }) => ({
     // The part behind the bar is the axis label: the drive's name beside the middle one of its figures.
-    key: `${id} ${figure}|${figure === 'pulse model' ? brokenLabel(label, 18) : ''}`,
+    key: `${id} ${figure}|${figure === 'pulse model' ? brokenLabel(`${rank} ${label}`, 19) : ''}`,
     amperes: amperes ?? 0,
     used,
     note: amperes === null ? `not ${figure}` : `${figure} ${current(amperes)}${used ? ', used' : ''}`,

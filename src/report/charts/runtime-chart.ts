@@ -1,8 +1,8 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
-import { markedLabel, type ReportContext, roleOf } from '../context.js';
+import { type ReportContext, roleOf } from '../context.js';
 import type { ChartContent } from '../template/fill-template.js';
 import { duration, listed, withReading } from '../words/figures.js';
-import { brokenLabel, chartContent } from './chart-content.js';
+import { brokenLabel, chartContent, rankedLabel } from './chart-content.js';
 
 /** Runtime on one pack per candidate, against the time that would be enough. */
 export function runtimeChart(context: ReportContext): ChartContent {
@@ -32,7 +32,7 @@ function runtimeRow(context: ReportContext, candidate: CandidateAssessment) {
   const failed = candidate.limits.filter((limit) => limit.passes === false).length;
   const fails = failed === 0 ? '' : ' ✗ fails';
   return {
-    label: brokenLabel(`${candidate.rank} ${markedLabel(candidate)}`, 32),
+    label: brokenLabel(rankedLabel(candidate), 32),
     minutes: runtimeS === null ? 0 : runtimeS / 60,
     role: roleOf(context, candidate),
     passes: failed === 0,

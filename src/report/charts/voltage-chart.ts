@@ -1,9 +1,9 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
-import { markedLabel, type ReportContext } from '../context.js';
+import type { ReportContext } from '../context.js';
 import type { ChartContent } from '../template/fill-template.js';
 import { duration, fixed, joined, none, withReading } from '../words/figures.js';
 import { endReasonWords } from '../words/outcome-words.js';
-import { chartContent, shortened, thinned } from './chart-content.js';
+import { chartContent, rankedLabel, shortened, thinned } from './chart-content.js';
 
 /** Points per line; enough for a smooth curve on paper. */
 const pointCount = 160;
@@ -78,5 +78,5 @@ function runEnds(running: CandidateAssessment[], lowest: number, span: number) {
 }
 
 function seriesLabel(candidate: CandidateAssessment): string {
-  return shortened(markedLabel(candidate), 60);
+  return shortened(rankedLabel(candidate), 60);
 }

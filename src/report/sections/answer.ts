@@ -18,6 +18,7 @@ export function answerSection(context: ReportContext): Filling[] {
     answer: answer.sentence,
     reasons: { blocks: reasons(answer.reasons) },
     ranking: { blocks: [rankingTable(context)] },
+    has_candidates: candidates.length > 0,
     candidate_count: counted(candidates.length, 'candidate'),
     has_target: study.targetRuntimeS !== null,
     target: study.targetRuntimeS === null ? '' : duration(study.targetRuntimeS),

@@ -18,6 +18,7 @@ export function whySection(context: ReportContext): Filling[] {
   const advice = context.assessment.protection.find((entry) => entry.candidate === context.focus[0]?.id);
   const values: Values = {
     followed: listed(context.focus.map((candidate) => candidate.label)),
+    has_charts: Object.values(charts).some((chart) => chart !== null),
     has_energy: charts['energy-per-loop'] !== null,
     has_voltage: charts['voltage-over-discharge'] !== null,
     has_current: charts['current-through-loop'] !== null,

@@ -99,7 +99,7 @@ export function costOutcomes({ nominal }: CandidateAssessment, currency: string)
 export function energyOutcomes({ nominal }: CandidateAssessment): OutcomeGroup {
   const { energy } = nominal;
   const title = 'Energy of one loop';
-  if (energy === null) return { title, rows: [words('The loop cannot be played', '–')] };
+  if (energy === null) return { title, rows: [words('Loop', 'cannot be played')] };
   return {
     title,
     rows: [

@@ -58,14 +58,14 @@ function substitute(file: string, source: string, node: Json, values: Record<str
 }
 
 function substituteText(file: string, source: string, text: string, values: Record<string, unknown>) {
-  const valueOf = (name: string): unknown => {
+  const named = (name: string): unknown => {
     if (Object.hasOwn(values, name)) return values[name];
     const line = lineAt(source, Math.max(0, source.search(new RegExp(`\\{\\{\\s*${name}\\s*\\}\\}`))));
     throw new TemplateError(file, line, unknownPlaceholder(name, Object.keys(values)));
   };
   const whole = /^\{\{\s*([A-Za-z]\w*)\s*\}\}$/.exec(text);
-  if (whole) return valueOf(whole[1]!);
-  return text.replace(/\{\{\s*([A-Za-z]\w*)\s*\}\}/g, (_, name: string) => String(valueOf(name)));
+  if (whole) return named(whole[1]!);
+  return text.replace(/\{\{\s*([A-Za-z]\w*)\s*\}\}/g, (_, name: string) => String(named(name)));
 }
 
 function lineAt(source: string, position: number): number {

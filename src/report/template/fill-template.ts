@@ -37,7 +37,7 @@ export function fillLine(
 ): Inline {
   const spans = parts.map((part): Span => {
     if ('text' in part) return { text: part.text, ...part.marks };
-    const value = valueOf(file, line, part.placeholder, filling.values);
+    const value = valueNamed(file, line, part.placeholder, filling.values);
     if (typeof value === 'string') return { text: value, ...part.marks };
     const problem = `{{${part.placeholder}}} is not text, it cannot stand inside a sentence`;
     throw new TemplateError(file, line, problem);
@@ -58,7 +58,7 @@ function joinedSpans(spans: Span[]): Inline {
   return joined;
 }
 
-function valueOf(file: string, line: number, name: string, values: Values): Value {
+function valueNamed(file: string, line: number, name: string, values: Values): Value {
   if (Object.hasOwn(values, name)) return values[name]!;
   throw new TemplateError(file, line, unknownPlaceholder(name, Object.keys(values)));
 }
@@ -66,11 +66,11 @@ function valueOf(file: string, line: number, name: string, values: Values): Valu
 function checkNames(file: string, nodes: TemplateNode[], filling: Filling): void {
   for (const node of nodes) {
     if (node.kind === 'when') {
-      valueOf(file, node.line, node.name, filling.values);
+      valueNamed(file, node.line, node.name, filling.values);
       checkNames(file, node.nodes, filling);
     } else if (node.kind === 'columns') {
       for (const column of node.columns) checkNames(file, column.nodes, filling);
-    } else if (node.kind === 'blocks') valueOf(file, node.line, node.name, filling.values);
+    } else if (node.kind === 'blocks') valueNamed(file, node.line, node.name, filling.values);
     else if (node.kind === 'list') {
       for (const item of node.items) fillLine(file, item.line, item.parts, filling);
     } else if (node.kind === 'chart') fillLine(file, node.line, [...node.title, ...node.caption], filling);
@@ -79,32 +79,34 @@ function checkNames(file: string, nodes: TemplateNode[], filling: Filling): void
 }
 
 function fillNodes(file: string, nodes: TemplateNode[], filling: Filling): Block[] {
-  return nodes.flatMap((node): Block[] => {
-    switch (node.kind) {
-      case 'heading': {
-        const text = textOf(fillLine(file, node.line, node.parts, filling));
-        return [{ kind: 'heading', level: node.level, text, id: headingId(text) }];
-      }
-      case 'paragraph':
-        return [
-          { kind: 'paragraph', style: node.style, text: fillLine(file, node.line, node.parts, filling) },
-        ];
-      case 'list': {
-        const items = node.items.map((item) => fillLine(file, item.line, item.parts, filling));
-        return [{ kind: 'list', ordered: node.ordered, items }];
-      }
-      case 'blocks':
-        return fillBlocks(file, node, filling);
-      case 'chart':
-        return fillChartNode(file, node, filling);
-      case 'when':
-        return holds(filling.values[node.name]!) === node.wanted ? fillNodes(file, node.nodes, filling) : [];
-      case 'columns':
-        return fillColumns(file, node, filling);
-      case 'page-break':
-        return [{ kind: 'page-break' }];
+  return nodes.flatMap((node) => fillNode(file, node, filling));
+}
+
+function fillNode(file: string, node: TemplateNode, filling: Filling): Block[] {
+  switch (node.kind) {
+    case 'heading': {
+      const text = textOf(fillLine(file, node.line, node.parts, filling));
+      return [{ kind: 'heading', level: node.level, text, id: headingId(text) }];
     }
-  });
+    case 'paragraph': {
+      const text = fillLine(file, node.line, node.parts, filling);
+      return [{ kind: 'paragraph', style: node.style, text }];
+    }
+    case 'list': {
+      const items = node.items.map((item) => fillLine(file, item.line, item.parts, filling));
+      return [{ kind: 'list', ordered: node.ordered, items }];
+    }
+    case 'blocks':
+      return fillBlocks(file, node, filling);
+    case 'chart':
+      return fillChartNode(file, node, filling);
+    case 'when':
+      return holds(filling.values[node.name]!) === node.wanted ? fillNodes(file, node.nodes, filling) : [];
+    case 'columns':
+      return fillColumns(file, node, filling);
+    case 'page-break':
+      return [{ kind: 'page-break' }];
+  }
 }
 
 function fillBlocks(
@@ -112,7 +114,7 @@ function fillBlocks(
   node: { line: number; name: string },
   filling: { values: Values },
 ): Block[] {
-  const value = valueOf(file, node.line, node.name, filling.values);
+  const value = valueNamed(file, node.line, node.name, filling.values);
   if (typeof value === 'object') return value.blocks;
   if (typeof value === 'string') {
     return value === '' ? [] : [{ kind: 'paragraph', style: 'body', text: plain(value) }];

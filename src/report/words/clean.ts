@@ -2,7 +2,7 @@
 // the byte order mark, lone surrogates.
 const unwanted =
   // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is taken out
-  /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u00ad\u061c\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufe00-\ufe0f\ufeff\ufff9-\ufffb]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;
+  /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u00ad\u061c\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff\ufff9-\ufffb]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;
 
 /**
  * Text from a file made fit for a page or a terminal: escape sequences, control and direction characters are
@@ -15,6 +15,7 @@ export function cleanText(text: string): string {
       .replace(/\u001b(?:\[[0-?]*[ -/]*[@-~]|\][^\u0007\u001b]*(?:\u0007|\u001b\\)|[@-Z\\^_])/g, '')
       .replace(/[\t\r\n\u2028\u2029]+/g, ' ')
       .replace(unwanted, '')
+      .replace(/\p{Variation_Selector}/gu, '')
   );
 }
 

@@ -77,12 +77,12 @@ export function withReading(value: Figure, name: ReadingName): string {
   return withUnit(show(value), unit);
 }
 
-/** A time as people say it: `0.6 s`, `45 s`, `96 min`, `3 h 12 min`; a dash when it does not occur. */
+/** A time as people say it: `0.6 s`, `45 s`, `141 min`, `11 h 05 min`; a dash when it does not occur. */
 export function duration(value: Figure): string {
   if (value === null || value === undefined || !Number.isFinite(value)) return none;
   if (value < 119.5) return withUnit(value < 9.95 ? number(value, 2) : fixed(value, 0), 's');
   const minutes = inUnit(value, 'time', 'min')!;
-  if (minutes < 119.5) return withUnit(minutes < 9.95 ? number(minutes, 2) : fixed(minutes, 0), 'min');
+  if (minutes < 599.5) return withUnit(minutes < 9.95 ? number(minutes, 2) : fixed(minutes, 0), 'min');
   const whole = Math.round(minutes);
   return [Math.floor(whole / 60), 'h', String(whole % 60).padStart(2, '0'), 'min'].join(joined);
 }

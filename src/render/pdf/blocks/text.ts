@@ -108,7 +108,11 @@ export function listBoxes(
       draw: (x, y) => {
         tag ??= press.tags.open(parent, 'L');
         const entry = press.tags.open(tag, 'LI');
-        const mark = { pieces: [{ text: label, face: 'strong' as const, x: 0 }], width: 0 };
+        const mark = {
+          pieces: [{ text: label, face: 'strong' as const, x: 0 }],
+          width: 0,
+          endsInWord: false,
+        };
         const frame = { x, y, width: indent, colour: palette.accent };
         press.tags.add(entry, 'Lbl', () => drawLines(press.typesetter, [mark], style, frame));
         const body = { x: x + indent, y, width: width - indent };

@@ -21,8 +21,7 @@ export class Path {
   }
 
   lineTo(matrix: Matrix, x: number, y: number): void {
-    if (!this.pen) return this.moveTo(matrix, x, y);
-    this.steps.push({ kind: 'line', to: apply(matrix, x, y) });
+    this.steps.push({ kind: this.pen ? 'line' : 'move', to: apply(matrix, x, y) });
     this.pen = [x, y];
   }
 

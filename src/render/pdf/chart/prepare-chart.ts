@@ -1,7 +1,7 @@
 import type { ChartBlock } from '../../../report/document.js';
-import type { Face } from '../style.js';
 import type { Typesetter } from '../typesetter.js';
 import type { ChartContext } from './chart-context.js';
+import { chartFace } from './chart-face.js';
 import type { TextItem, VegaExtras, ViewExtras } from './vega-types.js';
 
 /** A chart laid out at its size on the page, ready to be drawn. */
@@ -10,12 +10,6 @@ export interface PreparedChart {
   height: number;
   /** Draws at once, with the context's origin at the chart's upper left corner. */
   draw(context: ChartContext): void;
-}
-
-/** Which face of the report a chart's text is set in. */
-export function chartFace(weight: number | string | undefined, style: string | undefined): Face {
-  if (weight === 'bold' || Number(weight) >= 600) return 'strong';
-  return style === 'italic' ? 'emphasis' : 'regular';
 }
 
 /**

@@ -1,0 +1,263 @@
+import { busVoltageV, openCircuitVoltageV, resistanceMultiplier } from '../../physics/cell.js';
+import { longestRunS } from '../run-down.js';
+import type { CueLoads } from './cue-loads.js';
+
+/** The chosen pack in one draw, all cells together. */
+export interface PackDraw {
+  seriesCount: number;
+  openCircuitVoltagesV: readonly number[];
+  /** Usable charge at temperature and age. */
+  chargeC: number;
+  /** R_0 and R_1 at temperature, before their rise at low charge; all cells, as the pack's current sees them. */
+  immediateOhm: number;
+  relaxingOhm: number;
+  relaxationTimeS: number;
+  leadOhm: number;
+  /** Cut-off or controller, whichever is higher; and with a candidate's regulator. */
+  packLowestBusV: number;
+  lowestBusV: number;
+  floorBusV: number;
+  warningBusV: number;
+  reserveFraction: number;
+}
+
+/** Steps of charge over which the mean current is taken straight. */
+const stepCount = 5;
+
+/** Halvings of the search for the end, and of the crossing inside a cue. */
+const endHalvings = 9;
+const crossingHalvings = 10;
+
+/** Whole loops played cue by cue before the predicted end. */
+const replayLoops = 2;
+
+/**
+ * Runtime on one pack from cue means, draw after draw: the mean current over the state of charge, the last loops
+ * played cue by cue with the crossing root-found. (M18, `averaged`, on cues instead of samples)
+ */
+export class QuickRunDown {
+  runtimeS = 0;
+  /** NaN when the run ends before it. */
+  warningS = 0;
+  private readonly decays: Float64Array;
+  private readonly currentsA: Float64Array;
+  private pack!: PackDraw;
+  private loads!: CueLoads;
+  private startV = 0;
+
+  constructor(private readonly cueCount: number) {
+    this.decays = new Float64Array(cueCount);
+    this.currentsA = new Float64Array(cueCount);
+  }
+
+  /** Run one draw down. */
+  run(pack: PackDraw, leadIn: CueLoads, loads: CueLoads): void {
+    this.pack = pack;
+    this.loads = loads;
+    for (let c = 0; c < this.cueCount; c++) {
+      this.decays[c] = Math.exp(-loads.durationsS[c]! / pack.relaxationTimeS);
+    }
+    const start = 1 - this.chargeOf(leadIn) / pack.chargeC;
+    const firstA = this.meanCurrentA(start, 0);
+    let currentA = this.meanCurrentA(start, firstA * this.relaxOhm(start));
+    // A rested pack draws less until its relaxation voltage is there.
+    const saved = ((currentA - firstA) * pack.relaxationTimeS) / pack.chargeC;
+    let soc = start + saved;
+    let timeS = leadIn.totalS;
+    let warningS = Number.NaN;
+    const step = (soc - pack.reserveFraction) / stepCount;
+    const fullWarning = this.worst(soc, pack.warningBusV, Number.NEGATIVE_INFINITY);
+    if (!(fullWarning > 0)) warningS = timeS;
+    if (!(this.worst(soc, pack.lowestBusV, pack.floorBusV) > 0)) {
+      this.replay(start, timeS, 0);
+      this.warningS = warningS <= this.runtimeS ? warningS : Number.NaN;
+      return;
+    }
+    for (let j = 0; j < stepCount; j++) {
+      const nextSoc = j === stepCount - 1 ? pack.reserveFraction : soc - step;
+      const nextA = this.meanCurrentA(nextSoc, currentA * this.relaxOhm(nextSoc));
+      const timeTo = (at: number): number => {
+        const share = (soc - at) / (soc - nextSoc);
+        const atA = currentA + share * (nextA - currentA);
+        return ((soc - at) * pack.chargeC * (1 / currentA + 1 / atA)) / 2;
+      };
+      if (Number.isNaN(warningS) && !(this.worst(nextSoc, pack.warningBusV, Number.NEGATIVE_INFINITY) > 0)) {
+        warningS = timeS + timeTo(this.rootBetween(soc, nextSoc, pack.warningBusV, Number.NEGATIVE_INFINITY));
+      }
+      const ends = !(this.worst(nextSoc, pack.lowestBusV, pack.floorBusV) > 0);
+      if (ends || j === stepCount - 1) {
+        const endSoc = ends ? this.rootBetween(soc, nextSoc, pack.lowestBusV, pack.floorBusV) : nextSoc;
+        const endS = timeS + timeTo(endSoc);
+        const endA = currentA + ((soc - endSoc) / (soc - nextSoc)) * (nextA - currentA);
+        this.finish(endS, endSoc, endA, start, leadIn.totalS);
+        break;
+      }
+      timeS += timeTo(nextSoc);
+      soc = nextSoc;
+      currentA = nextA;
+    }
+    this.warningS = warningS < this.runtimeS ? warningS : Number.NaN;
+  }
+
+  /** Go back whole loops from the predicted end and play them; a short run is played from its start. */
+  private finish(endS: number, endSoc: number, endA: number, startSoc: number, startS: number): void {
+    const { totalS } = this.loads;
+    if (!(endS < longestRunS)) {
+      this.runtimeS = longestRunS;
+      return;
+    }
+    const loops = Math.floor((endS - startS) / totalS) - replayLoops;
+    if (loops <= 0) {
+      this.replay(startSoc, startS, 0);
+      return;
+    }
+    const fromS = startS + loops * totalS;
+    // Charge at that time: backwards from the end at the mean current there.
+    const fromSoc = endSoc + ((endS - fromS) * endA) / this.pack.chargeC;
+    this.replay(fromSoc, fromS, Number.NaN);
+  }
+
+  /** Play cue by cue from a state until the run ends; `startV` 0 = rested, NaN = periodic. */
+  private replay(fromSoc: number, fromS: number, startV: number): void {
+    const { pack, loads, decays } = this;
+    let soc = fromSoc;
+    let timeS = fromS;
+    if (Number.isNaN(startV)) this.periodic(soc);
+    let relaxV = Number.isNaN(startV) ? this.startV : 0;
+    while (timeS < longestRunS) {
+      for (let c = 0; c < this.cueCount; c++) {
+        const durationS = loads.durationsS[c]!;
+        const powerW = loads.powersW[c]!;
+        const constantA = loads.currentsA[c]!;
+        if (!(this.margin(soc, relaxV, powerW, constantA) > 0)) {
+          this.runtimeS = timeS;
+          return;
+        }
+        const currentA = powerW / this.busV(soc, relaxV, powerW, constantA) + constantA;
+        const nextSoc = soc - (currentA * durationS) / pack.chargeC;
+        const settledV = currentA * this.relaxOhm((soc + nextSoc) / 2);
+        const nextV = settledV + (relaxV - settledV) * decays[c]!;
+        const peakW = loads.peakPowersW[c]!;
+        const peakA = loads.peakCurrentsA[c]!;
+        if (peakW !== powerW && !(this.margin((soc + nextSoc) / 2, (relaxV + nextV) / 2, peakW, peakA) > 0)) {
+          this.runtimeS = timeS + durationS / 2;
+          return;
+        }
+        if (!(this.margin(nextSoc, nextV, powerW, constantA) > 0)) {
+          this.runtimeS = timeS + this.crossing(soc, relaxV, nextSoc, settledV, c);
+          return;
+        }
+        soc = nextSoc;
+        relaxV = nextV;
+        timeS += durationS;
+      }
+    }
+    this.runtimeS = longestRunS;
+  }
+
+  /** When, inside a cue, the margin is used up. */
+  private crossing(soc: number, relaxV: number, nextSoc: number, settledV: number, c: number): number {
+    const { pack, loads } = this;
+    const durationS = loads.durationsS[c]!;
+    let before = 0;
+    let after = durationS;
+    for (let halving = 0; halving < crossingHalvings; halving++) {
+      const middle = (before + after) / 2;
+      const at = soc + (nextSoc - soc) * (middle / durationS);
+      const voltageV = settledV + (relaxV - settledV) * Math.exp(-middle / pack.relaxationTimeS);
+      if (this.margin(at, voltageV, loads.powersW[c]!, loads.currentsA[c]!) > 0) before = middle;
+      else after = middle;
+    }
+    return after;
+  }
+
+  private relaxOhm(soc: number): number {
+    return this.pack.relaxingOhm * resistanceMultiplier(soc);
+  }
+
+  private busV(soc: number, relaxV: number, powerW: number, currentA: number): number {
+    const { pack } = this;
+    const emfV = pack.seriesCount * openCircuitVoltageV(pack.openCircuitVoltagesV, soc) - relaxV;
+    const ohm = pack.immediateOhm * resistanceMultiplier(soc) + pack.leadOhm;
+    return busVoltageV(emfV, ohm, powerW, currentA);
+  }
+
+  private margin(soc: number, relaxV: number, powerW: number, currentA: number): number {
+    const { pack } = this;
+    if (soc <= pack.reserveFraction) return 0;
+    const busV = this.busV(soc, relaxV, powerW, currentA);
+    if (Number.isNaN(busV)) return Number.NEGATIVE_INFINITY;
+    const terminalV = busV + (powerW / busV + currentA) * pack.leadOhm;
+    return Math.min(busV - pack.lowestBusV, terminalV - pack.floorBusV);
+  }
+
+  /** Mean pack current of the loop at a state of charge, with one relaxation voltage throughout. */
+  private meanCurrentA(soc: number, relaxV: number): number {
+    const { loads, currentsA } = this;
+    let chargeC = 0;
+    for (let c = 0; c < this.cueCount; c++) {
+      const powerW = loads.powersW[c]!;
+      const busV = this.busV(soc, relaxV, powerW, loads.currentsA[c]!);
+      const currentA = (Number.isNaN(busV) ? 0 : powerW / busV) + loads.currentsA[c]!;
+      currentsA[c] = currentA;
+      chargeC += currentA * loads.durationsS[c]!;
+    }
+    return chargeC / loads.totalS;
+  }
+
+  private chargeOf(leadIn: CueLoads): number {
+    let chargeC = 0;
+    for (let c = 0; c < leadIn.count; c++) {
+      const powerW = leadIn.powersW[c]!;
+      const currentA = powerW / this.busV(1, 0, powerW, leadIn.currentsA[c]!) + leadIn.currentsA[c]!;
+      chargeC += currentA * leadIn.durationsS[c]!;
+    }
+    return chargeC;
+  }
+
+  /** Relaxation voltage at the start of the loop once it repeats, from the currents of the last mean. */
+  private periodic(soc: number): void {
+    const relaxOhm = this.relaxOhm(soc);
+    let endV = 0;
+    let product = 1;
+    for (let c = 0; c < this.cueCount; c++) {
+      const settledV = this.currentsA[c]! * relaxOhm;
+      endV = settledV + (endV - settledV) * this.decays[c]!;
+      product *= this.decays[c]!;
+    }
+    this.startV = endV / (1 - product);
+  }
+
+  /** Smallest distance of the bus to a limit over the loop at a state of charge, peaks included. */
+  private worst(soc: number, lowestBusV: number, floorBusV: number): number {
+    const { loads, pack } = this;
+    this.periodic(soc);
+    const relaxOhm = this.relaxOhm(soc);
+    let relaxV = this.startV;
+    let worst = Number.POSITIVE_INFINITY;
+    for (let c = 0; c < this.cueCount; c++) {
+      const settledV = this.currentsA[c]! * relaxOhm;
+      const nextV = settledV + (relaxV - settledV) * this.decays[c]!;
+      const powerW = loads.peakPowersW[c]!;
+      const currentA = loads.peakCurrentsA[c]!;
+      const busV = this.busV(soc, relaxV > nextV ? relaxV : nextV, powerW, currentA);
+      if (Number.isNaN(busV)) return Number.NEGATIVE_INFINITY;
+      if (busV - lowestBusV < worst) worst = busV - lowestBusV;
+      const floorV = busV + (powerW / busV + currentA) * pack.leadOhm - floorBusV;
+      if (floorV < worst) worst = floorV;
+      relaxV = nextV;
+    }
+    return worst;
+  }
+
+  private rootBetween(fuller: number, emptier: number, lowestBusV: number, floorBusV: number): number {
+    let good = fuller;
+    let bad = emptier;
+    for (let halving = 0; halving < endHalvings; halving++) {
+      const middle = (good + bad) / 2;
+      if (this.worst(middle, lowestBusV, floorBusV) > 0) good = middle;
+      else bad = middle;
+    }
+    return good;
+  }
+}
