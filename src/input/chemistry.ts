@@ -1,11 +1,10 @@
-import { openCircuitVoltagesV } from '../physics/cell-tables.js';
 import { formatWithSpread } from '../quantity/format.js';
 import type { Provenance } from '../study/provenance.js';
 import type { Chemistry, ChemistryId } from '../study/supply.js';
 import type { Assumptions } from './read-assumptions.js';
 import { type RowReading, scaled } from './row-reading.js';
 
-/** A chemistry from the table of assumptions and the open-circuit table of its cells. */
+/** A chemistry from the table of assumptions. */
 export function chemistryOf(id: ChemistryId, assumptions: Assumptions): Chemistry {
   const number = (item: string) => assumptions.of('chemistry', id, item).value as number;
   return {
@@ -19,7 +18,6 @@ export function chemistryOf(id: ChemistryId, assumptions: Assumptions): Chemistr
     nominalVoltageV: number('nominal_voltage'),
     cutOffVoltageV: number('cut_off_voltage'),
     floorVoltageV: number('floor_voltage'),
-    openCircuitVoltagesV: openCircuitVoltagesV[id],
   };
 }
 

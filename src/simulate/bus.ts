@@ -1,5 +1,6 @@
 import type { DriveSheet } from '../drives/sheet.js';
 import { openCircuitVoltageV } from '../physics/cell.js';
+import { openCircuitVoltagesV } from '../physics/cell-tables.js';
 import type { Pack } from '../study/supply.js';
 
 /** State of charge at which a switched drive's speed is taken: neither fresh nor flat. */
@@ -32,7 +33,7 @@ export function busOf(pack: Pack, sheet: DriveSheet): Bus {
   const packFullV = seriesCount * chemistry.fullVoltageV;
   const regulated = sheet.supply === 'regulated' && sheet.regulatorVoltageV !== null;
   const regulatorV = sheet.regulatorVoltageV ?? packNominalV;
-  const open = openCircuitVoltageV(chemistry.openCircuitVoltagesV, middleSocFraction);
+  const open = openCircuitVoltageV(openCircuitVoltagesV[chemistry.id], middleSocFraction);
   return {
     packNominalV,
     packFullV,

@@ -1,4 +1,5 @@
 import { arrheniusRatio, coldCapacityRatio } from '../physics/cell.js';
+import { openCircuitVoltagesV } from '../physics/cell-tables.js';
 import { wireResistanceOhm } from '../physics/wire.js';
 import type { Pack, Wiring } from '../study/supply.js';
 import { type PackCurve, packCurve } from './pack-curve.js';
@@ -87,7 +88,7 @@ export function packModel(
     curve: packCurve({
       seriesCount,
       parallelCount,
-      openCircuitVoltagesV: chemistry.openCircuitVoltagesV,
+      openCircuitVoltagesV: openCircuitVoltagesV[chemistry.id],
       packOhm: (seriesCount * cellOhm * chemistry.immediateFraction) / parallelCount,
       relaxingOhm: cellOhm * (1 - chemistry.immediateFraction),
       leadOhm,

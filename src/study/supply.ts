@@ -22,8 +22,6 @@ export interface Chemistry {
   nominalVoltageV: number;
   cutOffVoltageV: number;
   floorVoltageV: number;
-  /** Open-circuit voltages at `openCircuitSocFractions`. */
-  openCircuitVoltagesV: readonly number[];
 }
 
 /** A battery pack. Voltages per cell. */

@@ -16,7 +16,6 @@ export function createPack(): Pack {
       nominalVoltageV: 3.7,
       cutOffVoltageV: 3.3,
       floorVoltageV: 3,
-      openCircuitVoltagesV: [3, 4.2],
     },
     seriesCount: 2,
     parallelCount: 1,

@@ -1,5 +1,5 @@
 import type { DriveKind, DriveSheet, TypicalFigures } from '../../src/drives/sheet.js';
-import { type CellChemistryId, openCircuitVoltagesV } from '../../src/physics/cell-tables.js';
+import type { CellChemistryId } from '../../src/physics/cell-tables.js';
 import type { Cue } from '../../src/study/show.js';
 import type { Candidate, Study } from '../../src/study/study.js';
 import type { Chemistry, Pack } from '../../src/study/supply.js';
@@ -142,7 +142,6 @@ function chemistry(
     nominalVoltageV: v[1]!,
     cutOffVoltageV: v[2]!,
     floorVoltageV: v[3]!,
-    openCircuitVoltagesV: openCircuitVoltagesV[id],
   };
 }
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { busVoltageV, openCircuitVoltageV } from '../../src/physics/cell.js';
+import { openCircuitVoltagesV } from '../../src/physics/cell-tables.js';
 import { prepareCandidate } from '../../src/simulate/candidate.js';
 import { meanCurrentA } from '../../src/simulate/loop-figures.js';
 import type { LoopSamples } from '../../src/simulate/loop-samples.js';
@@ -53,7 +54,7 @@ function fitPack(study: Study, samples: LoopSamples, peakA: number, task: PackTa
   pack.capacityC = (meanA * runS) / 0.85;
   if (task === 'ordinary') return;
   pack.reserveFraction = 0;
-  const middleV = pack.seriesCount * openCircuitVoltageV(pack.chemistry.openCircuitVoltagesV, 0.3);
+  const middleV = pack.seriesCount * openCircuitVoltageV(openCircuitVoltagesV[pack.chemistry.id], 0.3);
   if (task === 'near-collapse') {
     // All load as constant power; resistance so that the largest power just fails near 30 % charge.
     pack.cutOffVoltageV = 0.4 * pack.chemistry.nominalVoltageV;

@@ -1,4 +1,5 @@
 import { arrheniusRatio, coldCapacityRatio } from '../../physics/cell.js';
+import { openCircuitVoltagesV } from '../../physics/cell-tables.js';
 import type { Study } from '../../study/study.js';
 import { cellResistanceOhm, leadResistanceOhm } from '../pack-model.js';
 import type { PackDraw } from './quick-run-down.js';
@@ -16,7 +17,7 @@ export function packDrawOf(study: Study): PackDraw {
   );
   return {
     seriesCount,
-    openCircuitVoltagesV: chemistry.openCircuitVoltagesV,
+    openCircuitVoltagesV: openCircuitVoltagesV[chemistry.id],
     chargeC:
       pack.capacityC * pack.agedToFraction * coldCapacityRatio(chemistry.coldLossPerK, packTemperatureK),
     immediateOhm: packOhm * chemistry.immediateFraction,

@@ -21,8 +21,8 @@ export interface PackDraw {
   reserveFraction: number;
 }
 
-/** Steps of charge over which the mean current is taken straight. */
-const stepCount = 5;
+/** States of charge between which the mean current is taken straight; closer where the voltage falls away. */
+const knots = [0.75, 0.5, 0.3, 0.2, 0.12, 0.07, 0.045, 0.02, 0.008, 0];
 
 /** Halvings of the search for the end, and of the crossing inside a cue. */
 const endHalvings = 9;
@@ -65,7 +65,6 @@ export class QuickRunDown {
     let soc = start + saved;
     let timeS = leadIn.totalS;
     let warningS = Number.NaN;
-    const step = (soc - pack.reserveFraction) / stepCount;
     const fullWarning = this.worst(soc, pack.warningBusV, Number.NEGATIVE_INFINITY);
     if (!(fullWarning > 0)) warningS = timeS;
     if (!(this.worst(soc, pack.lowestBusV, pack.floorBusV) > 0)) {
@@ -73,8 +72,9 @@ export class QuickRunDown {
       this.warningS = warningS <= this.runtimeS ? warningS : Number.NaN;
       return;
     }
-    for (let j = 0; j < stepCount; j++) {
-      const nextSoc = j === stepCount - 1 ? pack.reserveFraction : soc - step;
+    for (let j = 0; j < knots.length; j++) {
+      const nextSoc = Math.max(knots[j]!, pack.reserveFraction);
+      if (nextSoc >= soc) continue;
       const nextA = this.meanCurrentA(nextSoc, currentA * this.relaxOhm(nextSoc));
       const timeTo = (at: number): number => {
         const share = (soc - at) / (soc - nextSoc);
@@ -85,7 +85,7 @@ export class QuickRunDown {
         warningS = timeS + timeTo(this.rootBetween(soc, nextSoc, pack.warningBusV, Number.NEGATIVE_INFINITY));
       }
       const ends = !(this.worst(nextSoc, pack.lowestBusV, pack.floorBusV) > 0);
-      if (ends || j === stepCount - 1) {
+      if (ends || nextSoc <= pack.reserveFraction || j === knots.length - 1) {
         const endSoc = ends ? this.rootBetween(soc, nextSoc, pack.lowestBusV, pack.floorBusV) : nextSoc;
         const endS = timeS + timeTo(endSoc);
         const endA = currentA + ((soc - endSoc) / (soc - nextSoc)) * (nextA - currentA);
@@ -139,7 +139,10 @@ export class QuickRunDown {
         const nextV = settledV + (relaxV - settledV) * decays[c]!;
         const peakW = loads.peakPowersW[c]!;
         const peakA = loads.peakCurrentsA[c]!;
-        if (peakW !== powerW && !(this.margin((soc + nextSoc) / 2, (relaxV + nextV) / 2, peakW, peakA) > 0)) {
+        if (
+          (peakW !== powerW || peakA !== constantA) &&
+          !(this.margin((soc + nextSoc) / 2, (relaxV + nextV) / 2, peakW, peakA) > 0)
+        ) {
           this.runtimeS = timeS + durationS / 2;
           return;
         }
