@@ -58,43 +58,47 @@ export function featureMassKg(study: Study, sheet: DriveSheet): number | null {
 
 /** The feature as a load on its drive, with whatever part of the drive rides on it. (M1, M2) */
 export function loadOf(study: Study, sheet: DriveSheet): LoadParameters {
-  const { feature, carrier, air } = study;
-  const ridingKg = ridingMassKg(sheet);
-  const common = {
+  return study.feature.kind === 'slide' ? slideLoad(study, sheet) : hingeLoad(study, sheet);
+}
+
+function slideLoad({ feature, carrier, air }: Study, sheet: DriveSheet): LoadParameters {
+  const massKg = feature.massKg + ridingMassKg(sheet);
+  return {
+    isHinge: false,
+    gravityEffort: massKg * standardGravityMPerS2 * Math.sin(feature.inclineRad),
+    leanRad: 0,
+    inertia: massKg,
+    dragCoefficient: slideDragCoefficient(feature.panelAreaM2),
     frictionEffort: feature.frictionEffort,
+    gustEffort: slideGustEffort(feature.panelAreaM2, air.gustMPerS),
     bounceFraction: bounceFractions[carrier.activity],
+    lengthM: 1,
     spring: feature.spring,
   };
-  if (feature.kind === 'slide') {
-    const massKg = feature.massKg + ridingKg;
-    return {
-      ...common,
-      isHinge: false,
-      gravityEffort: massKg * standardGravityMPerS2 * Math.sin(feature.inclineRad),
-      leanRad: 0,
-      inertia: massKg,
-      dragCoefficient: slideDragCoefficient(feature.panelAreaM2),
-      gustEffort: slideGustEffort(feature.panelAreaM2, air.gustMPerS),
-      lengthM: 1,
-    };
-  }
+}
+
+function hingeLoad({ feature, carrier, air }: Study, sheet: DriveSheet): LoadParameters {
+  const ridingKg = ridingMassKg(sheet);
   const rideM = sheet.rideDistanceM ?? feature.balanceDistanceM;
-  const bareMomentKgM =
+  const { tipDistanceM } = feature;
+  const momentKgM =
     feature.tipScaleKg === null
       ? feature.massKg * feature.balanceDistanceM
-      : feature.tipScaleKg * feature.tipDistanceM;
-  const bareInertia =
+      : feature.tipScaleKg * tipDistanceM;
+  const inertia =
     feature.inertiaKgM2 ??
-    bodyInertia(feature.shape, feature.massKg, bareMomentKgM / feature.massKg, feature.tipDistanceM);
+    bodyInertia(feature.shape, feature.massKg, momentKgM / feature.massKg, tipDistanceM);
   return {
-    ...common,
     isHinge: true,
-    gravityEffort: (bareMomentKgM + ridingKg * rideM) * standardGravityMPerS2 * Math.cos(feature.axisTiltRad),
+    gravityEffort: (momentKgM + ridingKg * rideM) * standardGravityMPerS2 * Math.cos(feature.axisTiltRad),
     leanRad: carrier.leanRad,
-    inertia: bareInertia + ridingKg * rideM * rideM,
-    dragCoefficient: panelDragCoefficient(feature.panelAreaM2, feature.tipDistanceM),
-    gustEffort: hingeGustEffort(feature.panelAreaM2, feature.tipDistanceM, air.gustMPerS),
-    lengthM: feature.tipDistanceM,
+    inertia: inertia + ridingKg * rideM * rideM,
+    dragCoefficient: panelDragCoefficient(feature.panelAreaM2, tipDistanceM),
+    frictionEffort: feature.frictionEffort,
+    gustEffort: hingeGustEffort(feature.panelAreaM2, tipDistanceM, air.gustMPerS),
+    bounceFraction: bounceFractions[carrier.activity],
+    lengthM: tipDistanceM,
+    spring: feature.spring,
   };
 }
 

@@ -105,29 +105,38 @@ export class MoveTrack {
   /**
    * Smallest factor ≥ 1 by which the cue has to take longer. (M16)
    *
-   * A slower lowering can need more braking voltage, so the range is searched upwards in small steps.
+   * Always the sample that fails is slowed until it just works, then all are asked again. A slower lowering can need
+   * more braking voltage, so each sample is searched upwards in small steps.
    * @param growth ratio between the steps of the search
    * @param halvings of the last step
    * @returns null when no factor up to 1000 helps
    */
   stretch(growth: number, halvings: number): number | null {
-    if (this.possibleAt(1)) return 1;
-    let below = 1;
-    while (below < largestStretch) {
-      const above = Math.min(below * growth, largestStretch);
-      if (this.possibleAt(above)) {
-        let impossible = below;
-        let possible = above;
-        for (let halving = 0; halving < halvings; halving++) {
-          const middle = (impossible + possible) / 2;
-          if (this.possibleAt(middle)) possible = middle;
-          else impossible = middle;
-        }
-        return possible;
-      }
-      below = above;
+    let stretch = 1;
+    while (!this.possibleAt(stretch)) {
+      const slower = this.slowedForHardest(stretch, growth, halvings);
+      if (slower === null) return null;
+      stretch = slower;
     }
-    return null;
+    return stretch;
+  }
+
+  /** Smallest larger stretch at which the sample that failed last works. */
+  private slowedForHardest(from: number, growth: number, halvings: number): number | null {
+    const i = this.hardest;
+    let impossible = from;
+    let possible = from * growth;
+    while (!this.sampleIsPossible(i, possible)) {
+      if (possible > largestStretch) return null;
+      impossible = possible;
+      possible *= growth;
+    }
+    for (let halving = 0; halving < halvings; halving++) {
+      const middle = (impossible + possible) / 2;
+      if (this.sampleIsPossible(i, middle)) possible = middle;
+      else impossible = middle;
+    }
+    return possible;
   }
 
   /** Position at which even the slowest move asks for most. */

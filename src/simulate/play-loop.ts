@@ -18,7 +18,7 @@ export interface Fineness {
 }
 
 /** For nominal results: 60 intervals checked at 241 points; thirds of the move fall on ends of intervals. */
-export const fine: Fineness = { intervals: 60, checks: 4, stretchGrowth: 1.05, stretchHalvings: 26 };
+export const fine: Fineness = { intervals: 60, checks: 4, stretchGrowth: 1.05, stretchHalvings: 36 };
 
 /** For swings of many inputs, where one run is compared with another of the same fineness. */
 export const coarse: Fineness = { intervals: 18, checks: 2, stretchGrowth: 1.1, stretchHalvings: 20 };

@@ -66,7 +66,6 @@ describe('the least study', () => {
       nominalVoltageV: 3.7,
       floorVoltageV: 3,
     });
-    expect(study.pack.chemistry.openCircuitVoltagesV.length).toBeGreaterThan(20);
   });
 
   it('gives each drive type its own defaults', () => {

@@ -6,7 +6,6 @@ import {
   duration,
   fixed,
   listed,
-  mass,
   sentence,
   withReading,
 } from '../../src/report/words/figures.js';
@@ -26,15 +25,6 @@ describe('a figure', () => {
     [Number.NaN, '–'],
   ])('of time %s s reads %s', (value, text) => {
     expect(plain(duration(value))).toBe(text);
-  });
-
-  it('of mass is in grams up to a kilogram', () => {
-    expect([mass(0.661), mass(0.9996), mass(1.2), mass(null)].map(plain)).toEqual([
-      '661 g',
-      '1.00 kg',
-      '1.20 kg',
-      '–',
-    ]);
   });
 
   it('of current is in milliamperes below a tenth of an ampere', () => {

@@ -1,4 +1,5 @@
 import type { FontBytes } from './fonts.js';
+import { showRun, type WritableFont } from './show-run.js';
 import type { Face } from './style.js';
 import { shareWordLayouts, type WordFont } from './word-layouts.js';
 
@@ -15,7 +16,7 @@ interface Measured {
 }
 
 /** What the typesetter needs of a pdfkit font; not in pdfkit's types. */
-interface EmbeddedFace extends WordFont {
+interface EmbeddedFace extends WordFont, WritableFont {
   font: { hasGlyphForCodePoint(codePoint: number): boolean };
   widthOfString(text: string, size: number): number;
 }
@@ -43,11 +44,6 @@ export class Typesetter {
     return [...this.missing].map(([character, context]) => ({ character, context }));
   }
 
-  /** Splits text into stretches that one font can set; signs nobody has become □ and are noted. */
-  runs(text: string, face: Face): Run[] {
-    return this.measured(text, face).runs;
-  }
-
   /** Width of a text in points. */
   width(text: string, face: Face, size: number): number {
     return this.measured(text, face).width * size;
@@ -64,10 +60,11 @@ export class Typesetter {
     const { runs, width } = this.measured(text, how.face);
     for (const run of runs) {
       const runWidth = runs.length === 1 ? width * how.size : this.runWidth(run, how.size);
-      this.document.font(run.font).fontSize(how.size).fillColor(how.colour);
-      // Width and count of words are told, or pdfkit would measure once more.
-      const known = { textWidth: runWidth, wordCount: 1 };
-      this.document.text(run.text, at, baseline, { lineBreak: false, baseline: 'alphabetic', ...known });
+      this.document.fillColor(how.colour);
+      if (!showRun(this.document, this.face(run.font), run.text, { x: at, baseline, size: how.size })) {
+        this.document.font(run.font).fontSize(how.size);
+        this.document.text(run.text, at, baseline, { lineBreak: false, baseline: 'alphabetic' });
+      }
       at += runWidth;
     }
     return at - x;
@@ -87,6 +84,7 @@ export class Typesetter {
     return this.face(run.font).widthOfString(run.text, size);
   }
 
+  /** Stretches that one font can set; signs nobody has become □ and are noted. */
   private split(text: string, face: Face): Run[] {
     const runs: Run[] = [];
     const second = face === 'strong' ? 'fallbackStrong' : 'fallback';

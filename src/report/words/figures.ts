@@ -59,7 +59,6 @@ export const readings = {
   volts: precise('voltage', 'V'),
   ohms: precise('resistance', 'Ω'),
   grams: rounded('mass', 'g'),
-  kilograms: rounded('mass', 'kg', 2),
   celsius: rounded('temperature', '°C'),
   metresPerSecond: precise('speed', 'm/s', 2),
   newtonMetres: precise('torque', 'N·m'),
@@ -85,11 +84,6 @@ export function duration(value: Figure): string {
   if (minutes < 599.5) return withUnit(minutes < 9.95 ? number(minutes, 2) : fixed(minutes, 0), 'min');
   const whole = Math.round(minutes);
   return [Math.floor(whole / 60), 'h', String(whole % 60).padStart(2, '0'), 'min'].join(joined);
-}
-
-/** A mass: grams below a kilogram, kilograms from there. */
-export function mass(value: Figure): string {
-  return withReading(value, (value ?? 0) < 0.9995 ? 'grams' : 'kilograms');
 }
 
 /** A current: milliamperes below 100 mA. */

@@ -102,12 +102,14 @@ export class CandidateKernel {
     const airK = study.air.temperatureK;
     state.load(model, airK);
     const before = this.leadInKernel.play(model, state, study.loads, this.heatBounce);
-    const leadInPossible = before.possible;
+    const leadInMoves = before.moves;
+    const leadInHolds = before.holds;
     const leadInPeakA = before.peakCurrentA;
     const leadInWrittenS = before.writtenMoveS;
     const leadInStretchedS = before.stretchedMoveS;
     const played = this.loopKernel.play(model, state, study.loads, this.heatBounce);
-    const moves = leadInPossible && played.possible;
+    const moves = leadInMoves && played.moves;
+    const holds = leadInHolds && played.holds;
     const set = (name: keyof typeof outcomeIndex, value: number): void => {
       out[outcomeIndex[name]]![draw] = value;
     };
@@ -151,7 +153,8 @@ export class CandidateKernel {
     set('reworkTimeS', candidate.sheet.reworkTimeS ?? Number.NaN);
     set('efficiencyClipped', drive.impliedEfficiency > candidate.typical.forwardEfficiencyCeiling ? 1 : 0);
     const slack = coupling.kind === 'spool' && this.lowestStatic < 0;
-    set('feasible', moves && this.linkagePossible && this.positionsPossible && !slack ? 1 : 0);
+    const possible = moves && holds && this.linkagePossible && this.positionsPossible && !slack;
+    set('feasible', possible ? 1 : 0);
   }
 
   private lockingCode = 0;

@@ -22,7 +22,7 @@ export interface PackDraw {
 }
 
 /** States of charge between which the mean current is taken straight; closer where the voltage falls away. */
-const knots = [0.75, 0.5, 0.3, 0.2, 0.12, 0.07, 0.045, 0.02, 0.008, 0];
+const knots = [0.95, 0.75, 0.5, 0.3, 0.2, 0.12, 0.07, 0.045, 0.02, 0.008, 0];
 
 /** Halvings of the search for the end, and of the crossing inside a cue. */
 const endHalvings = 9;
@@ -243,7 +243,7 @@ export class QuickRunDown {
       const nextV = settledV + (relaxV - settledV) * this.decays[c]!;
       const powerW = loads.peakPowersW[c]!;
       const currentA = loads.peakCurrentsA[c]!;
-      const busV = this.busV(soc, relaxV > nextV ? relaxV : nextV, powerW, currentA);
+      const busV = this.busV(soc, Math.max(relaxV, nextV), powerW, currentA);
       if (Number.isNaN(busV)) return Number.NEGATIVE_INFINITY;
       if (busV - lowestBusV < worst) worst = busV - lowestBusV;
       const floorV = busV + (powerW / busV + currentA) * pack.leadOhm - floorBusV;

@@ -1,8 +1,6 @@
 /** An affine map: (x, y) → (a·x + c·y + e, b·x + d·y + f). */
 export type Matrix = readonly [a: number, b: number, c: number, d: number, e: number, f: number];
 
-export const identity: Matrix = [1, 0, 0, 1, 0, 0];
-
 /** First `inner`, then `outer`. */
 export function compose(outer: Matrix, inner: Matrix): Matrix {
   const [a, b, c, d, e, f] = outer;

@@ -1,0 +1,102 @@
+import { staticEffort } from '../../physics/load.js';
+import type { AssistSpring } from '../../study/feature.js';
+import type { Cue } from '../../study/show.js';
+import { joules, percent, plain, watts } from '../figures.js';
+import { powerCutChange } from './power-cut-words.js';
+import type { Tried } from './proposal.js';
+import { rateErrorFraction, type SpringBench, scaled } from './spring-bench.js';
+import { holdDrawW } from './spring-draw.js';
+import { stretchM } from './spring-words.js';
+import { effortText, placeText } from './words.js';
+
+/** Points between the lower stop and the highest cue position at which the balance is looked at. */
+const pointCount = 81;
+
+/** A load smaller than this share of the largest is balance, not overbalance. */
+const balancedFraction = 0.005;
+
+/** Everything that follows from hanging a spring, beside what it saves. */
+export function springSideEffects(
+  bench: SpringBench,
+  spring: AssistSpring,
+  before: Tried,
+  after: Tried,
+): string[] {
+  return [
+    ...powerCutChange(before, after),
+    ...overbalance(bench, spring),
+    ...onTheStop(bench, spring),
+    ...missedRate(bench, spring, after.study.show.loop),
+    stored(bench, spring),
+    broken(before),
+    ...replaced(before),
+  ];
+}
+
+/** Where the spring is stronger than the load, and by how much. */
+function overbalance(bench: SpringBench, spring: AssistSpring): string[] {
+  const load = bench.loadWith(spring);
+  const { highest } = bench.model.range;
+  const from = bench.lowerStop;
+  const positions = Array.from(
+    { length: pointCount },
+    (_, i) => from + ((highest - from) * i) / (pointCount - 1),
+  );
+  const efforts = positions.map((position) => staticEffort(load, position));
+  const largest = Math.max(...positions.map((position) => Math.abs(staticEffort(bench.model.load, position))));
+  const over = positions.filter((_, i) => efforts[i]! < -balancedFraction * largest);
+  if (over.length === 0) return [];
+  const most = effortText(-Math.min(...efforts), load.isHinge);
+  const [low, high] = [placeText(Math.min(...over), load.isHinge), placeText(Math.max(...over), load.isHinge)];
+  const where = low === high ? `At ${low}` : `Between ${low} and ${high}`;
+  return [
+    `${where} the spring outweighs the feature by up to ${most}: let go there, it rises, and the drive then pulls it down.`,
+  ];
+}
+
+function onTheStop(bench: SpringBench, spring: AssistSpring): string[] {
+  const load = bench.loadWith(spring);
+  const effort = staticEffort(load, bench.lowerStop);
+  const place = placeText(bench.lowerStop, load.isHinge);
+  if (effort <= load.frictionEffort) {
+    return [`It only just lies on its lower stop at ${place}: friction can keep it from getting there by itself.`];
+  }
+  return [`It still lies on its lower stop at ${place} with ${effortText(effort, load.isHinge)}.`];
+}
+
+/** Holds with a rate that is missed by a little: the worse of the two ways. */
+function missedRate(bench: SpringBench, spring: AssistSpring, loop: readonly Cue[]): string[] {
+  const holds = loop.filter(({ action }) => action === 'hold');
+  if (holds.length === 0 || bench.model.unpoweredHold) return [];
+  const powersW = [1 - rateErrorFraction, 1, 1 + rateErrorFraction].map((factor) =>
+    meanHoldW(bench, scaled(spring, factor), holds),
+  );
+  const worseW = Math.max(powersW[0]!, powersW[2]!);
+  if (worseW - powersW[1]! < 0.1) return [];
+  return [
+    `With a rate ${percent(rateErrorFraction)} off, holding takes ${watts(worseW)} instead of ${watts(powersW[1]!)}, idle electronics apart.`,
+  ];
+}
+
+function meanHoldW(bench: SpringBench, spring: AssistSpring, holds: readonly Cue[]): number {
+  const model = { ...bench.model, load: bench.loadWith(spring) };
+  const timeS = holds.reduce((sum, cue) => sum + cue.durationS, 0);
+  return holds.reduce((sum, cue) => sum + cue.durationS * holdDrawW(model, cue.fromPosition), 0) / timeS;
+}
+
+function stored(bench: SpringBench, spring: AssistSpring): string {
+  const stretch =
+    spring.form === 'coil' ? stretchM(spring, bench.lowerStop) : spring.freePosition - bench.lowerStop;
+  const rate = spring.form === 'coil' ? spring.rateNPerM : spring.stiffness;
+  return `On the lower stop the spring stores ${joules(0.5 * rate * stretch * stretch)}: block the feature before you unhook it or take the drive off.`;
+}
+
+function broken({ run }: Tried): string {
+  const margin = run.nominal.torqueMarginRatio;
+  const bare = margin === null ? '' : `, with a torque margin of ${plain(margin)}`;
+  return `If it breaks or slips, the drive carries the feature as it does today${bare}.`;
+}
+
+function replaced({ study }: Tried): string[] {
+  return study.feature.spring.form === 'none' ? [] : ['It takes the place of the spring that is there now.'];
+}

@@ -1,0 +1,93 @@
+import { gravityEffortAt, type LoadParameters } from '../../physics/load.js';
+import type { CueRange } from '../../simulate/mechanics.js';
+import type { AssistSpring } from '../../study/feature.js';
+import type { SpringFamily } from './spring-search.js';
+
+/** No spring at all; the others are changes of it. */
+export const noSpring: AssistSpring = {
+  form: 'none',
+  stiffness: 0,
+  freePosition: 0,
+  constantEffort: 0,
+  rateNPerM: 0,
+  frameArmM: 0,
+  featureArmM: 0,
+  freeLengthM: 0,
+};
+
+/** A torsion spring is wound up by at most half a turn beyond the travel (from experience). */
+const mostWindRad = Math.PI;
+
+/** A spring along a rail is stretched by at most three travels beyond the travel (from experience). */
+const mostTravels = 3;
+
+/** No spring need be stronger than this times the load it carries. */
+const mostStrength = 1.2;
+
+/** Largest effort of gravity over the cue range; 0 where gravity pushes the feature up everywhere. */
+export function largestGravity(load: LoadParameters, { lowest, highest }: CueRange): number {
+  let largest = 0;
+  for (let i = 0; i <= 40; i++)
+    largest = Math.max(largest, gravityEffortAt(load, lowest + ((highest - lowest) * i) / 40));
+  return largest;
+}
+
+/**
+ * Torsion springs on a hinge, springs along a rail: first the effort at the lowest cue position, then how much of
+ * it is left at the highest. They push upwards over the whole range and go slack beyond it.
+ */
+export function linearFamily(load: LoadParameters, range: CueRange): SpringFamily {
+  const travel = range.highest - range.lowest;
+  const beyond = load.isHinge ? mostWindRad : mostTravels * travel;
+  const mostLeft = beyond / (beyond + travel);
+  const strongest = mostStrength * largestGravity(load, range);
+  return {
+    firstCount: 13,
+    secondCount: 9,
+    springAt(first, second) {
+      const lowEffort = first * strongest;
+      const stiffness = (lowEffort * (1 - second * mostLeft)) / travel;
+      // At the least strength the family begins with no spring at all.
+      const freePosition = range.lowest + (stiffness > 0 ? lowEffort / stiffness : travel);
+      return { ...noSpring, form: 'linear', stiffness, freePosition };
+    },
+  };
+}
+
+/** Arms of an anchored coil as a share of hinge to tip, when nothing else is known (from experience). */
+const armFraction = 0.25;
+
+/** Arms are measured with a ruler. */
+const armStepM = 0.005;
+
+/** Height of the anchor above the hinge, and distance of the hook along the feature. */
+export function coilArmM(tipDistanceM: number): number {
+  return Math.max(armStepM, Math.round((armFraction * tipDistanceM) / armStepM) * armStepM);
+}
+
+/**
+ * Coil springs from an anchor straight above the hinge, by their rate: led over an eyelet at the anchor, so that
+ * they are slack where anchor and hook would meet (free length 0).
+ */
+export function coilFamily(load: LoadParameters, range: CueRange, tipDistanceM: number): SpringFamily {
+  const armM = coilArmM(tipDistanceM);
+  const strongest = mostStrength * largestGravity(load, range);
+  return {
+    firstCount: 25,
+    secondCount: 1,
+    springAt: (first) => ({
+      ...noSpring,
+      form: 'coil',
+      rateNPerM: (first * strongest) / (armM * armM),
+      frameArmM: armM,
+      featureArmM: armM,
+    }),
+  };
+}
+
+/** The coil that balances the feature at every angle when its carrier stands upright: k·a·b = m·g·r. (M1) */
+export function balancingCoil(load: LoadParameters, tipDistanceM: number): AssistSpring {
+  const armM = coilArmM(tipDistanceM);
+  const rateNPerM = load.gravityEffort / (armM * armM);
+  return { ...noSpring, form: 'coil', rateNPerM, frameArmM: armM, featureArmM: armM };
+}
