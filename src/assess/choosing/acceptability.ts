@@ -51,9 +51,7 @@ export function acceptability(
       rankFractions: own.map((times) => times / rankingCount),
       centralWeightScores,
       confidenceFraction:
-        centralWeightScores === null
-          ? null
-          : standings(drawn, centralWeightScores)[candidate]!.leadFraction,
+        centralWeightScores === null ? null : standings(drawn, centralWeightScores)[candidate]!.leadFraction,
     };
   });
 }

@@ -1,5 +1,5 @@
-import { busOf } from '../../simulate/bus.js';
 import { driveCountOf } from '../../simulate/burdens.js';
+import { busOf } from '../../simulate/bus.js';
 import { loadsDraw } from '../../simulate/play-loop.js';
 import type { Candidate, Study } from '../../study/study.js';
 

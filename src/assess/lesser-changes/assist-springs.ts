@@ -50,7 +50,11 @@ export const anchoredCoil: ChangeKind = {
     const bench = new SpringBench(setup);
     const { load, range } = bench.model;
     if (!(largestGravity(load, range) > 0)) return { reason: say.nothingToCarry() };
-    const found = exactWhereClose(bench, bestSpring(bench, coilFamily(load, range, feature.tipDistanceM)), feature.tipDistanceM);
+    const found = exactWhereClose(
+      bench,
+      bestSpring(bench, coilFamily(load, range, feature.tipDistanceM)),
+      feature.tipDistanceM,
+    );
     return worthwhile(setup, bench, found, (spring) =>
       proposal({
         parts: ['anchored-coil'],
@@ -66,7 +70,11 @@ export const anchoredCoil: ChangeKind = {
 };
 
 /** The search stops a little beside the rate that balances at every angle; a maker then aims for that one. */
-function exactWhereClose(bench: SpringBench, found: FoundSpring | null, tipDistanceM: number): FoundSpring | null {
+function exactWhereClose(
+  bench: SpringBench,
+  found: FoundSpring | null,
+  tipDistanceM: number,
+): FoundSpring | null {
   const { load } = bench.model;
   if (found === null || Math.abs(load.leanRad) > uprightRad) return found;
   const exact = balancingCoil(load, tipDistanceM);

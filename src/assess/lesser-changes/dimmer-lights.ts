@@ -24,12 +24,12 @@ export const dimmerLights: ChangeKind = {
       actions: [
         `Set every light level of the cue list to ${percent(leftFraction)} of what it is (${listed(lamps.map(({ label }) => label))}).`,
       ],
-      settings: [
-        { field: 'lights of every cue', value: leftFraction, unit: '', shown: `× ${leftFraction}` },
-      ],
+      settings: [{ field: 'lights of every cue', value: leftFraction, unit: '', shown: `× ${leftFraction}` }],
       burden: assumedBurden('dimmer-lights'),
       setup: { study: { ...study, show: dimmed }, candidate },
-      sideEffects: () => ['In the dark the eye hardly misses it; in daylight it does. Look at it before the day.'],
+      sideEffects: () => [
+        'In the dark the eye hardly misses it; in daylight it does. Look at it before the day.',
+      ],
     });
   },
 };

@@ -1,5 +1,5 @@
-import { loadOf } from '../../simulate/mechanics.js';
 import { formatQuantity } from '../../quantity/format.js';
+import { loadOf } from '../../simulate/mechanics.js';
 import type { Feature } from '../../study/feature.js';
 import { mass } from '../figures.js';
 import { assumedBurden } from './burdens.js';
@@ -42,7 +42,9 @@ export const massShaved: ChangeKind = {
       addedBodyMassKg: 0,
       sideEffects: () => [
         'A lighter tip is often a weaker one: try it on a sample before the skin comes off.',
-        ...(isHinge ? [`It then balances ${lengthText(changed.study.feature.balanceDistanceM)} from the hinge.`] : []),
+        ...(isHinge
+          ? [`It then balances ${lengthText(changed.study.feature.balanceDistanceM)} from the hinge.`]
+          : []),
       ],
     });
   },

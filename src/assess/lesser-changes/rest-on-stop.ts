@@ -61,7 +61,8 @@ function actionsOf({ study }: Setup, { rested }: RestedShow, idles: boolean): st
     const names = cueNames(rested.map(({ name }) => name));
     actions.push(`Write ${names} as rest in the cue list: the stop at ${[...places].join(', ')} bears it.`);
   }
-  if (idles) actions.push('Cut the drive’s supply with a switch that the controller works while the feature rests.');
+  if (idles)
+    actions.push('Cut the drive’s supply with a switch that the controller works while the feature rests.');
   const restS = study.show.loop.reduce((sum, cue) => sum + (cue.action === 'rest' ? cue.durationS : 0), 0);
   if (idles && rested.length === 0) actions.push(`The loop rests for ${shortTime(restS)} each time.`);
   return actions;
@@ -76,5 +77,7 @@ function settingsOf({ rested }: RestedShow, idles: boolean): ChangeSetting[] {
 }
 
 function restart(startUpA: number | null): string[] {
-  return startUpA === null ? [] : ['Every wake-up from a rest draws the start-up current again; fuse and board must bear it.'];
+  return startUpA === null
+    ? []
+    : ['Every wake-up from a rest draws the start-up current again; fuse and board must bear it.'];
 }

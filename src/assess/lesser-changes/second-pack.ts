@@ -66,7 +66,7 @@ export const packsInParallel: ChangeKind = {
       ],
       burden,
       setup,
-      addedBodyMassKg: burden.massKg,
+      addedBodyMassKg: lead.massKg,
       packsInTurnCount: Math.floor(count / 2),
       sideEffects: () => [...faults(study), ...swapping(carried)],
     });
@@ -110,7 +110,9 @@ function faults(study: Study): string[] {
 }
 
 function swapping(carried: number): string[] {
-  return carried > 1 && carried < 4 ? ['No pair is left to swap to: the day has to do with what is connected.'] : [];
+  return carried > 1 && carried < 4
+    ? ['No pair is left to swap to: the day has to do with what is connected.']
+    : [];
 }
 
 /** The burden with one more pack of the chosen kind: its mass and price are the study's own. */
@@ -122,4 +124,3 @@ function withPack(burden: ChangeBurden, pack: Pack): ChangeBurden {
     basis: `${burden.basis}; mass and price of the pack are the study’s`,
   };
 }
-

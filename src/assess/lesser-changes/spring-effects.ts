@@ -43,11 +43,16 @@ function overbalance(bench: SpringBench, spring: AssistSpring): string[] {
     (_, i) => from + ((highest - from) * i) / (pointCount - 1),
   );
   const efforts = positions.map((position) => staticEffort(load, position));
-  const largest = Math.max(...positions.map((position) => Math.abs(staticEffort(bench.model.load, position))));
+  const largest = Math.max(
+    ...positions.map((position) => Math.abs(staticEffort(bench.model.load, position))),
+  );
   const over = positions.filter((_, i) => efforts[i]! < -balancedFraction * largest);
   if (over.length === 0) return [];
   const most = effortText(-Math.min(...efforts), load.isHinge);
-  const [low, high] = [placeText(Math.min(...over), load.isHinge), placeText(Math.max(...over), load.isHinge)];
+  const [low, high] = [
+    placeText(Math.min(...over), load.isHinge),
+    placeText(Math.max(...over), load.isHinge),
+  ];
   const where = low === high ? `At ${low}` : `Between ${low} and ${high}`;
   return [
     `${where} the spring outweighs the feature by up to ${most}: let go there, it rises, and the drive then pulls it down.`,
@@ -59,7 +64,9 @@ function onTheStop(bench: SpringBench, spring: AssistSpring): string[] {
   const effort = staticEffort(load, bench.lowerStop);
   const place = placeText(bench.lowerStop, load.isHinge);
   if (effort <= load.frictionEffort) {
-    return [`It only just lies on its lower stop at ${place}: friction can keep it from getting there by itself.`];
+    return [
+      `It only just lies on its lower stop at ${place}: friction can keep it from getting there by itself.`,
+    ];
   }
   return [`It still lies on its lower stop at ${place} with ${effortText(effort, load.isHinge)}.`];
 }

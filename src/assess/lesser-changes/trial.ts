@@ -1,0 +1,80 @@
+import type { CandidateRun } from '../../simulate/outcome.js';
+import type { Candidate, Study } from '../../study/study.js';
+import type { Judged } from '../criterion-values.js';
+import { limitsOf, passesAll } from '../limits.js';
+import { criterionOutcomes, scoreOf } from '../scores.js';
+import { figuresOf, gainBetween, perHundredGrams } from './figures-of.js';
+import type { ChangeFigures, LesserChange } from './lesser-change.js';
+import type { Proposal, Setup, Tried } from './proposal.js';
+
+/** Whether a drive passes every limit, and its score on the user's own weights, 0…1. */
+export interface Standing {
+  passes: boolean | null;
+  score: number;
+}
+
+/** What the lesser changes need from outside: the simulation and the judgement of one drive. */
+export interface ChangeTools {
+  simulate(study: Study, candidate: Candidate): CandidateRun;
+  judge(judged: Judged): Standing;
+}
+
+/** The judgement by limits and criteria as the study states them, from nominal figures. */
+export function standingOf(judged: Judged): Standing {
+  return { passes: passesAll(limitsOf(judged)), score: scoreOf(criterionOutcomes(judged)) };
+}
+
+/** The drive of today before any change, simulated and judged once. */
+export interface StartingPoint {
+  tried: Tried;
+  figures: ChangeFigures;
+  standing: Standing;
+}
+
+/** Simulate and judge the drive of today as it is. */
+export function startingPoint(setup: Setup, tools: ChangeTools): StartingPoint {
+  const tried = { ...setup, run: tools.simulate(setup.study, setup.candidate) };
+  const standing = tools.judge(tried);
+  const figures = figuresOf(tried, setup.study.packsCarriedCount, standing.score);
+  return { tried, figures, standing };
+}
+
+/** Simulate and judge one proposal, its burden counted. */
+export function tryOut(proposal: Proposal, start: StartingPoint, tools: ChangeTools): LesserChange {
+  const { setup, burden } = proposal;
+  const unchanged = setup.study === start.tried.study && setup.candidate === start.tried.candidate;
+  const simulated = unchanged ? start.tried.run : tools.simulate(setup.study, setup.candidate);
+  const tried: Tried = { ...setup, run: burdened(proposal.corrected(simulated), proposal) };
+  const { passes, score } = tools.judge(tried);
+  const after = figuresOf(tried, proposal.packsInTurnCount, score);
+  const gain = gainBetween(start.figures, after);
+  return {
+    id: proposal.parts.length === 1 ? proposal.parts[0]! : 'pair',
+    parts: proposal.parts,
+    title: proposal.title,
+    actions: proposal.actions,
+    settings: proposal.settings,
+    burden,
+    sideEffects: proposal.sideEffects(start.tried, tried),
+    after,
+    gain,
+    gainPerHundredGrams: perHundredGrams(gain, burden.massKg),
+    passes,
+  };
+}
+
+/** Mass, money and work of a change counted with those of the drive; what is not known stays unknown. */
+function burdened(run: CandidateRun, { burden, addedBodyMassKg }: Proposal): CandidateRun {
+  const { nominal } = run;
+  const plus = (figure: number | null, added: number | null): number | null =>
+    figure === null || added === null ? null : figure + added;
+  return {
+    ...run,
+    nominal: {
+      ...nominal,
+      bodyMassKg: plus(nominal.bodyMassKg, addedBodyMassKg),
+      cost: plus(nominal.cost, burden.costMoney),
+      reworkTimeS: plus(nominal.reworkTimeS, burden.workTimeS),
+    },
+  };
+}

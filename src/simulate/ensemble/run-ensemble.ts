@@ -1,0 +1,95 @@
+import type { Candidate, Study } from '../../study/study.js';
+import { DrawPlan, generatorName } from '../sampling/draw-plan.js';
+import { CandidateKernel } from './candidate-kernel.js';
+import { type Ensemble, outcomeNames, type SampledInput } from './ensemble.js';
+import { packDrawOf } from './pack-draw.js';
+import { type UncertainInput, uncertainInputs } from './uncertain-inputs.js';
+
+/** A study made ready for draws: its inputs with their columns, and a kernel per candidate. */
+export class EnsembleRun {
+  readonly inputs: UncertainInput[];
+  readonly columns: Float64Array[];
+  private readonly work: Study;
+  private readonly kernels: CandidateKernel[];
+  private readonly candidates: Candidate[];
+  private readonly order: number[];
+  private readonly plan: DrawPlan;
+
+  /**
+   * @param study the nominal study
+   * @param candidates those of its candidates to compute; their inputs and the shared ones are drawn
+   * @param drawCount best a power of two
+   */
+  constructor(
+    study: Study,
+    candidates: readonly Candidate[],
+    readonly drawCount: number,
+    seed = study.seed,
+  ) {
+    const ids = new Set(candidates.map(({ id }) => id));
+    this.inputs = uncertainInputs(study).filter((input) => input.shared || ids.has(input.owner ?? ''));
+    this.plan = new DrawPlan(this.inputs, seed, drawCount);
+    this.columns = this.inputs.map((_, index) => this.plan.values(index));
+    // Factors on what is worked out from other numbers come after those.
+    this.order = [...this.inputs.keys()].sort(
+      (p, q) => Number(this.inputs[p]!.last) - Number(this.inputs[q]!.last),
+    );
+    this.kernels = candidates.map((candidate) => new CandidateKernel(study, candidate));
+    const { provenance: _, ...numbers } = study;
+    this.work = { ...structuredClone(numbers), provenance: [] };
+    // The chosen pack is one of the packs; a clone keeps that only if it is cloned with them.
+    this.candidates = candidates.map(
+      (candidate) => this.work.candidates.find(({ id }) => id === candidate.id) as Candidate,
+    );
+  }
+
+  /**
+   * Compute draws `from` to before `to` into columns of outcomes. Each draw depends on its own inputs only, so the
+   * range may be split among workers in any way.
+   * @param outcomes `[candidate][outcome]`, a column of `drawCount` each
+   */
+  run(from: number, to: number, outcomes: Float64Array[][]): void {
+    const { work, order, inputs, columns } = this;
+    for (let draw = from; draw < to; draw++) {
+      for (const index of order) inputs[index]!.set(work, columns[index]![draw]!);
+      const pack = packDrawOf(work);
+      for (let c = 0; c < this.kernels.length; c++) {
+        this.kernels[c]!.run(work, this.candidates[c]!, pack, outcomes[c]!, draw);
+      }
+    }
+  }
+
+  /** The draws of all inputs, as kept with the results. */
+  sampledInputs(): SampledInput[] {
+    return this.inputs.map(({ path, field, owner, shared }, index) => {
+      return { path, field, owner, shared, values: this.columns[index]! };
+    });
+  }
+
+  get scheme() {
+    return this.plan.scheme;
+  }
+
+  get candidateIds(): string[] {
+    return this.candidates.map(({ id }) => id);
+  }
+
+  /** Empty columns for `run`. */
+  emptyOutcomes(): Float64Array[][] {
+    return this.candidates.map(() => outcomeNames.map(() => new Float64Array(this.drawCount)));
+  }
+}
+
+/** Draw and compute a whole study. */
+export function runEnsemble(study: Study): Ensemble {
+  const run = new EnsembleRun(study, study.candidates, study.drawsCount);
+  const outcomes = run.emptyOutcomes();
+  run.run(0, run.drawCount, outcomes);
+  return {
+    drawCount: run.drawCount,
+    candidateIds: run.candidateIds,
+    outcomes,
+    inputs: run.sampledInputs(),
+    scheme: { ...run.scheme, generator: generatorName },
+  };
+}
