@@ -1,6 +1,6 @@
 import type { AssistSpring } from '../../study/feature.js';
-import { assumedBurden } from './burdens.js';
-import type { ChangeSetting } from './lesser-change.js';
+import { assumedBurden, withSpringMass } from './burdens.js';
+import type { ChangeBurden, ChangeSetting, LesserChangeId } from './lesser-change.js';
 import { type Attempt, type ChangeKind, proposal, type Setup } from './proposal.js';
 import { SpringBench } from './spring-bench.js';
 import { springSideEffects } from './spring-effects.js';
@@ -32,7 +32,7 @@ export const assistSpring: ChangeKind = {
         title: say.linearTitle(isHinge),
         actions: say.linearActions(bench, spring),
         settings: linearSettings(spring, isHinge),
-        burden: assumedBurden('assist-spring', setup.study.feature.featureCount),
+        burden: burdenOf('assist-spring', bench, spring, setup.study.feature.featureCount),
         setup: withSpring(setup, spring),
         sideEffects: (before, after) => springSideEffects(bench, spring, before, after),
       });
@@ -61,7 +61,7 @@ export const anchoredCoil: ChangeKind = {
         title: say.coilTitle(),
         actions: say.coilActions(bench, spring),
         settings: coilSettings(spring),
-        burden: assumedBurden('anchored-coil', feature.featureCount),
+        burden: burdenOf('anchored-coil', bench, spring, feature.featureCount),
         setup: withSpring(setup, spring),
         sideEffects: (before, after) => springSideEffects(bench, spring, before, after),
       }),
@@ -93,6 +93,17 @@ function worthwhile(
   const bareW = bench.drawW(study.feature.spring);
   if (!(bareW - found.drawW > leastSavedFraction * bareW)) return { reason: say.savesNothing() };
   return propose(found.spring);
+}
+
+/** Tightest on the lower stop, where a spring must not be overworked either. */
+function burdenOf(
+  id: LesserChangeId,
+  bench: SpringBench,
+  spring: AssistSpring,
+  features: number,
+): ChangeBurden {
+  const tightest = Math.min(bench.lowerStop, bench.model.range.lowest);
+  return withSpringMass(assumedBurden(id, features), say.storedEnergyJ(spring, tightest), features);
 }
 
 function withSpring({ study, candidate }: Setup, spring: AssistSpring): Setup {

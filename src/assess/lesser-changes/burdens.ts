@@ -25,10 +25,10 @@ const table: Record<LesserChangeId, [massKg: number, costMoney: number, workTime
   'packs-in-turn': [0.01, 3, 0.5 * hourS],
   // Forked lead and two fuse holders; the pack comes on top.
   'packs-in-parallel': [0.025, 10, 2 * hourS],
-  // Spring, two brackets, screws.
-  'assist-spring': [0.06, 12, 4 * hourS],
-  // Spring, eyelet, cord, anchor post.
-  'anchored-coil': [0.07, 10, 4 * hourS],
+  // Two brackets and screws; the spring's own mass comes on top.
+  'assist-spring': [0.03, 12, 4 * hourS],
+  // Anchor post, eyelet and cord; the spring's own mass comes on top.
+  'anchored-coil': [0.04, 10, 4 * hourS],
 };
 
 /**
@@ -44,6 +44,14 @@ export function assumedBurden(id: LesserChangeId, features = 1): ChangeBurden {
     workTimeS: features * workTimeS,
     basis: burdenBasis,
   };
+}
+
+/** Energy that a kilogram of steel spring stores when it is worked as hard as it lasts (from experience). */
+const springEnergyJPerKg = 100;
+
+/** The burden with a spring that has to store so much, on each of so many features. */
+export function withSpringMass(burden: ChangeBurden, storedJ: number, features: number): ChangeBurden {
+  return { ...burden, massKg: burden.massKg + (features * storedJ) / springEnergyJPerKg };
 }
 
 /** Two burdens carried together. */

@@ -30,24 +30,30 @@ export function figuresOf({ run }: Tried, packsInTurnCount: number, score: numbe
 export function gainBetween(before: ChangeFigures, after: ChangeFigures): ChangeGain {
   const more = (figure: keyof ChangeFigures): number | null => {
     const [from, to] = [before[figure], after[figure]];
-    return from === null || to === null ? null : to - from;
+    return from === null || to === null ? null : difference(from, to);
   };
   const less = (figure: keyof ChangeFigures): number | null => {
     const change = more(figure);
     return change === null ? null : 0 - change;
   };
   const time = (figure: 'runtimeS' | 'playingTimeS'): number | null =>
-    after[figure] === null ? null : after[figure] - (before[figure] ?? 0);
+    after[figure] === null ? null : difference(before[figure] ?? 0, after[figure]);
   return {
     runtimeS: time('runtimeS'),
     playingTimeS: time('playingTimeS'),
-    holdPowerW: before.holdPowerW - after.holdPowerW,
+    holdPowerW: difference(after.holdPowerW, before.holdPowerW),
     meanPackCurrentA: less('meanPackCurrentA'),
     torqueMarginRatio: more('torqueMarginRatio'),
     holdEffortRatio: less('holdEffortRatio'),
     windingTemperatureK: less('windingTemperatureK'),
-    score: after.score - before.score,
+    score: difference(before.score, after.score),
   };
+}
+
+/** What is left of a difference when rounding is taken out. */
+function difference(from: number, to: number): number {
+  const change = to - from;
+  return Math.abs(change) > 1e-12 * Math.abs(to) ? change : 0;
 }
 
 /** A change lighter than this weighs nothing. */

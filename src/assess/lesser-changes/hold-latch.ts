@@ -6,6 +6,7 @@ import { newtons, percent, shortTime } from '../figures.js';
 import { assumedBurden } from './burdens.js';
 import { powerCutChange } from './power-cut-words.js';
 import { type ChangeKind, proposal, type Setup } from './proposal.js';
+import { bearingPositions } from './rest-on-stop.js';
 import { holdTimeS, isSamePlace, overFormerHolds, withRests } from './rested-holds.js';
 import { cueNames, effortText, placeText } from './words.js';
 
@@ -22,7 +23,7 @@ export const holdLatch: ChangeKind = {
       return { reason: 'the drive holds with the power off already' };
     }
     const place = longestHeldPlace(setup);
-    if (place === null) return { reason: 'the loop holds no pose' };
+    if (place === null) return { reason: 'the loop holds no pose that a stop does not bear' };
     const isHinge = study.feature.kind === 'hinge';
     const rests = withRests(study.show, (position) => isSamePlace(study, position, place));
     const feature = { ...study.feature, latchPosition: place };
@@ -34,7 +35,7 @@ export const holdLatch: ChangeKind = {
       parts: ['hold-latch'],
       title: `A latch at ${placeText(place, isHinge)}`,
       actions: [
-        `Let a latch bear the feature at ${placeText(place, isHinge)}, where ${cueNames(inLoop.map(({ name }) => name))} hold it for ${shortTime(holdTimeS(inLoop))} of every loop (${percent(1 - rests.heldFraction)} of all holding).`,
+        `Let a latch bear the feature at ${placeText(place, isHinge)}, where ${cueNames(inLoop)} hold it for ${shortTime(holdTimeS(inLoop))} of every loop (${percent(1 - rests.heldFraction)} of all holding).`,
         `It must bear ${strength(setup, place)}, bounce of the carrier included, and let go under load.`,
       ],
       settings: [
@@ -57,9 +58,11 @@ export const holdLatch: ChangeKind = {
   },
 };
 
-/** The pose with the most hold time in the loop; the first of equals; null when nothing is held. */
-function longestHeldPlace({ study }: Setup): number | null {
-  const holds = study.show.loop.filter(({ action }) => action === 'hold');
+/** The pose with the most hold time in the loop, stops apart; the first of equals; null when nothing is held. */
+function longestHeldPlace({ study, candidate }: Setup): number | null {
+  const borne = bearingPositions({ study, candidate });
+  const isBorne = (position: number) => borne.some((stop) => isSamePlace(study, stop, position));
+  const holds = study.show.loop.filter((cue) => cue.action === 'hold' && !isBorne(cue.fromPosition));
   const timeAtS = (cue: Cue) =>
     holdTimeS(holds.filter((other) => isSamePlace(study, other.fromPosition, cue.fromPosition)));
   let longest: Cue | null = null;

@@ -41,7 +41,7 @@ export const massShaved: ChangeKind = {
       // Mass on the body counts drives and packs; the feature's own mass is counted by the simulation.
       addedBodyMassKg: 0,
       sideEffects: () => [
-        'A lighter tip is often a weaker one: try it on a sample before the skin comes off.',
+        'Lighter is often weaker: try it on a sample before the skin comes off.',
         ...(isHinge
           ? [`It then balances ${lengthText(changed.study.feature.balanceDistanceM)} from the hinge.`]
           : []),

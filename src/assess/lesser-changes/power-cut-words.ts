@@ -10,7 +10,7 @@ export function powerCutChange(before: Tried, after: Tried): string[] {
 
 function whatHappens({ run }: Tried): string {
   const { stays, fallS, tipSpeedMPerS, impactEnergyJ } = decidingPowerCut(run.nominal);
-  if (stays) return 'stays where it is';
+  if (stays) return 'does not fall';
   if (fallS === null || tipSpeedMPerS === null || impactEnergyJ === null)
     return 'gives way but does not fall freely';
   return `falls in ${shortTime(fallS)} and lands at ${metresPerSecond(tipSpeedMPerS)} with ${joules(impactEnergyJ)}`;

@@ -7,7 +7,7 @@ import type { ChangeSetting } from './lesser-change.js';
 import { powerCutChange } from './power-cut-words.js';
 import { type ChangeKind, proposal, type Setup } from './proposal.js';
 import { isSamePlace, overFormerHolds, type RestedShow, withRests } from './rested-holds.js';
-import { cueNames, placeText } from './words.js';
+import { cueName, cueNames, placeText } from './words.js';
 
 /** Power off wherever a stop or a latch bears the load. */
 export const restOnStop: ChangeKind = {
@@ -44,7 +44,7 @@ export const restOnStop: ChangeKind = {
 };
 
 /** Stops the feature lies on by itself, and the latch. */
-function bearingPositions({ study, candidate }: Setup): number[] {
+export function bearingPositions({ study, candidate }: Setup): number[] {
   const { lowerStopPosition, upperStopPosition, latchPosition } = study.feature;
   const load = loadOf(study, candidate.sheet);
   const places = latchPosition === null ? [] : [latchPosition];
@@ -58,7 +58,7 @@ function actionsOf({ study }: Setup, { rested }: RestedShow, idles: boolean): st
   const actions: string[] = [];
   if (rested.length > 0) {
     const places = new Set(rested.map(({ fromPosition }) => placeText(fromPosition, isHinge)));
-    const names = cueNames(rested.map(({ name }) => name));
+    const names = cueNames(rested);
     actions.push(`Write ${names} as rest in the cue list: the stop at ${[...places].join(', ')} bears it.`);
   }
   if (idles)
@@ -71,7 +71,7 @@ function actionsOf({ study }: Setup, { rested }: RestedShow, idles: boolean): st
 function settingsOf({ rested }: RestedShow, idles: boolean): ChangeSetting[] {
   const word = (field: string, value: string): ChangeSetting => ({ field, value, unit: '', shown: value });
   return [
-    ...rested.map(({ name }) => word(`action of ${name}`, 'rest')),
+    ...rested.map((cue) => word(`action of ${cueName(cue)}`, 'rest')),
     ...(idles ? [word('powered_at_rest', 'no')] : []),
   ];
 }

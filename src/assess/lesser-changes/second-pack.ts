@@ -22,7 +22,7 @@ export const packsInTurn: ChangeKind = {
     return proposal({
       parts: ['packs-in-turn'],
       title: 'A second pack, swapped',
-      actions: [`Carry a second ${study.pack.label} and swap it in a pause.`],
+      actions: [`Carry a second pack (${study.pack.label}) and swap it in a pause.`],
       settings: [{ field: 'pack.carried', value: carried + 1, unit: '', shown: String(carried + 1) }],
       burden,
       setup,
@@ -51,7 +51,7 @@ export const packsInParallel: ChangeKind = {
       parts: ['packs-in-parallel'],
       title: 'Two packs in parallel',
       actions: [
-        `Connect two ${pack.label} side by side${carried > 1 ? ', both of which are carried already' : ''}: same type, same age, bought together.`,
+        `Connect two packs (${pack.label}) side by side: same type, same age, bought together.${carried > 1 ? ' Both are carried already.' : ''}`,
         `Join them only when their voltages are within ${decimal(mostApartV, 2)} V per cell (${decimal(pack.seriesCount * mostApartV, 2)} V for the pack).`,
         `Give each its own fuse${study.wiring.fuseRatingA === null ? '' : ` of ${amperes(study.wiring.fuseRatingA)}`}, close to the pack.`,
       ],

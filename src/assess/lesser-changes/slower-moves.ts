@@ -5,6 +5,7 @@ import { percent, shortTime } from '../figures.js';
 import { assumedBurden } from './burdens.js';
 import type { LesserChangeId } from './lesser-change.js';
 import { type ChangeKind, proposal } from './proposal.js';
+import { cueName } from './words.js';
 
 /** Holds and rests keep at least this share of their length. */
 const leastStillFraction = 0.2;
@@ -25,6 +26,7 @@ function slower(id: LesserChangeId, factor: number): ChangeKind {
         return { reason: 'a switched drive moves at its own speed, whatever the cue list says' };
       }
       const { show } = study;
+      if (!show.loop.some(({ action }) => action === 'move')) return { reason: 'the loop has no move' };
       const loop = slowed(show.loop, factor);
       if (loop === null) return { reason: 'the holds are too short to make room for slower moves' };
       // What is played once may take longer, when its holds are too short.
@@ -86,5 +88,5 @@ function faithfulTo(written: Show, run: CandidateRun, factor: number): Candidate
 function quickest(cues: readonly Cue[], factor: number): string {
   const moves = cues.filter(({ action }) => action === 'move');
   const first = moves.reduce((a, b) => (b.durationS < a.durationS ? b : a));
-  return `The quickest move, “${first.name}”, takes ${shortTime(factor * first.durationS)} instead of ${shortTime(first.durationS)}.`;
+  return `The quickest move, ${cueName(first)}, takes ${shortTime(factor * first.durationS)} instead of ${shortTime(first.durationS)}.`;
 }

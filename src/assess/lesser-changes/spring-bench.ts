@@ -44,7 +44,8 @@ export class SpringBench {
     this.loop = study.show.loop;
     this.loopS = this.loop.reduce((sum, cue) => sum + cue.durationS, 0);
     this.peaks = this.peaksOf(this.model.load);
-    this.lowestAllowed = Math.min(0, staticEffort(this.model.load, this.lowerStop));
+    const today = staticEffort(this.model.load, this.lowerStop);
+    this.lowestAllowed = Math.min(today, this.model.load.frictionEffort);
   }
 
   /** The load with another spring in place of the one that may be there. */
@@ -54,7 +55,8 @@ export class SpringBench {
 
   /**
    * Whether a spring may be proposed: no peak of either sign is raised over the cue range, neither at the feature
-   * nor at the drive, the feature still lies on its lower stop by itself, and a cord stays taut.
+   * nor at the drive; the feature still comes down onto its lower stop by itself, against the friction of its joint;
+   * and a cord stays taut.
    */
   allows(spring: AssistSpring): boolean {
     const load = this.loadWith(spring);

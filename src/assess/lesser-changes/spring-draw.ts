@@ -6,7 +6,7 @@ import { playSwitchedMove } from '../../simulate/switched-move.js';
 import type { Cue } from '../../study/show.js';
 
 /** Intervals of a move that are looked at, each in its middle: enough to tell springs apart. */
-const intervals = 4;
+const intervals = 3;
 
 /** Draw of all drives at their own bus while they hold a position, idle electronics left out. */
 export function holdDrawW(model: CandidateModel, position: number): number {

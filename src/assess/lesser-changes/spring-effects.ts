@@ -1,4 +1,6 @@
+import { driveEffortYielding, speedRatio } from '../../physics/linkage.js';
 import { staticEffort } from '../../physics/load.js';
+import { unpoweredHoldingEffort } from '../../simulate/power-cut.js';
 import type { AssistSpring } from '../../study/feature.js';
 import type { Cue } from '../../study/show.js';
 import { joules, percent, plain, watts } from '../figures.js';
@@ -6,7 +8,7 @@ import { powerCutChange } from './power-cut-words.js';
 import type { Tried } from './proposal.js';
 import { rateErrorFraction, type SpringBench, scaled } from './spring-bench.js';
 import { holdDrawW } from './spring-draw.js';
-import { stretchM } from './spring-words.js';
+import { storedEnergyJ } from './spring-words.js';
 import { effortText, placeText } from './words.js';
 
 /** Points between the lower stop and the highest cue position at which the balance is looked at. */
@@ -24,7 +26,7 @@ export function springSideEffects(
 ): string[] {
   return [
     ...powerCutChange(before, after),
-    ...overbalance(bench, spring),
+    ...overbalance(bench, spring, after.study.carrier.worn),
     ...onTheStop(bench, spring),
     ...missedRate(bench, spring, after.study.show.loop),
     stored(bench, spring),
@@ -33,8 +35,8 @@ export function springSideEffects(
   ];
 }
 
-/** Where the spring is stronger than the load, and by how much. */
-function overbalance(bench: SpringBench, spring: AssistSpring): string[] {
+/** Where the spring is stronger than the load, by how much, and what the unpowered drive makes of it. */
+function overbalance(bench: SpringBench, spring: AssistSpring, worn: boolean): string[] {
   const load = bench.loadWith(spring);
   const { highest } = bench.model.range;
   const from = bench.lowerStop;
@@ -42,30 +44,39 @@ function overbalance(bench: SpringBench, spring: AssistSpring): string[] {
     { length: pointCount },
     (_, i) => from + ((highest - from) * i) / (pointCount - 1),
   );
-  const efforts = positions.map((position) => staticEffort(load, position));
+  const effortAt = (position: number) => staticEffort(load, position);
   const largest = Math.max(
     ...positions.map((position) => Math.abs(staticEffort(bench.model.load, position))),
   );
-  const over = positions.filter((_, i) => efforts[i]! < -balancedFraction * largest);
+  const over = positions.filter((position) => effortAt(position) < -balancedFraction * largest);
   if (over.length === 0) return [];
-  const most = effortText(-Math.min(...efforts), load.isHinge);
+  const worst = over.reduce((a, b) => (effortAt(b) < effortAt(a) ? b : a));
   const [low, high] = [
     placeText(Math.min(...over), load.isHinge),
     placeText(Math.max(...over), load.isHinge),
   ];
   const where = low === high ? `At ${low}` : `Between ${low} and ${high}`;
-  return [
-    `${where} the spring outweighs the feature by up to ${most}: let go there, it rises, and the drive then pulls it down.`,
-  ];
+  const most = effortText(-effortAt(worst), load.isHinge);
+  const free = frictionHolds(bench, worst, -effortAt(worst), worn)
+    ? 'without power the friction of the drive holds it there'
+    : 'without power it rises there';
+  return [`${where} the spring outweighs the feature by up to ${most}: the drive has to pull down; ${free}.`];
+}
+
+/** Whether joint and unpowered drive hold an effort back. (M20) */
+function frictionHolds({ model }: SpringBench, position: number, effort: number, worn: boolean): boolean {
+  const ratio = Math.abs(speedRatio(model.coupling, position));
+  const pulling = driveEffortYielding(effort - model.load.frictionEffort, ratio, model.coupling);
+  return pulling <= unpoweredHoldingEffort(model, worn);
 }
 
 function onTheStop(bench: SpringBench, spring: AssistSpring): string[] {
   const load = bench.loadWith(spring);
   const effort = staticEffort(load, bench.lowerStop);
   const place = placeText(bench.lowerStop, load.isHinge);
-  if (effort <= load.frictionEffort) {
+  if (effort <= 1.05 * load.frictionEffort) {
     return [
-      `It only just lies on its lower stop at ${place}: friction can keep it from getting there by itself.`,
+      `It only just comes down onto its lower stop at ${place} by itself: the friction of a new skin can keep it off.`,
     ];
   }
   return [`It still lies on its lower stop at ${place} with ${effortText(effort, load.isHinge)}.`];
@@ -92,10 +103,8 @@ function meanHoldW(bench: SpringBench, spring: AssistSpring, holds: readonly Cue
 }
 
 function stored(bench: SpringBench, spring: AssistSpring): string {
-  const stretch =
-    spring.form === 'coil' ? stretchM(spring, bench.lowerStop) : spring.freePosition - bench.lowerStop;
-  const rate = spring.form === 'coil' ? spring.rateNPerM : spring.stiffness;
-  return `On the lower stop the spring stores ${joules(0.5 * rate * stretch * stretch)}: block the feature before you unhook it or take the drive off.`;
+  const energyJ = storedEnergyJ(spring, bench.lowerStop);
+  return `On the lower stop the spring stores ${joules(energyJ)}: block the feature before you unhook it or take the drive off.`;
 }
 
 function broken({ run }: Tried): string {

@@ -21,6 +21,9 @@ const mostWindRad = Math.PI;
 /** A spring along a rail is stretched by at most three travels beyond the travel (from experience). */
 const mostTravels = 3;
 
+/** A spring is slack at least so far from where it is tightest; rad or m. */
+const leastDistance = 1e-3;
+
 /** No spring need be stronger than this times the load it carries. */
 const mostStrength = 1.2;
 
@@ -33,23 +36,20 @@ export function largestGravity(load: LoadParameters, { lowest, highest }: CueRan
 }
 
 /**
- * Torsion springs on a hinge, springs along a rail: first the effort at the lowest cue position, then how much of
- * it is left at the highest. They push upwards over the whole range and go slack beyond it.
+ * Torsion springs on a hinge, springs along a rail: first the effort at the lowest cue position, then how far
+ * beyond the highest they go slack. They push upwards over the whole range.
  */
 export function linearFamily(load: LoadParameters, range: CueRange): SpringFamily {
   const travel = range.highest - range.lowest;
   const beyond = load.isHinge ? mostWindRad : mostTravels * travel;
-  const mostLeft = beyond / (beyond + travel);
   const strongest = mostStrength * largestGravity(load, range);
   return {
-    firstCount: 13,
-    secondCount: 9,
+    firstCount: 11,
+    secondCount: 7,
     springAt(first, second) {
-      const lowEffort = first * strongest;
-      const stiffness = (lowEffort * (1 - second * mostLeft)) / travel;
-      // At the least strength the family begins with no spring at all.
-      const freePosition = range.lowest + (stiffness > 0 ? lowEffort / stiffness : travel);
-      return { ...noSpring, form: 'linear', stiffness, freePosition };
+      const distance = Math.max(leastDistance, travel + second * beyond);
+      const stiffness = (first * strongest) / distance;
+      return { ...noSpring, form: 'linear', stiffness, freePosition: range.lowest + distance };
     },
   };
 }
@@ -73,7 +73,7 @@ export function coilFamily(load: LoadParameters, range: CueRange, tipDistanceM: 
   const armM = coilArmM(tipDistanceM);
   const strongest = mostStrength * largestGravity(load, range);
   return {
-    firstCount: 25,
+    firstCount: 21,
     secondCount: 1,
     springAt: (first) => ({
       ...noSpring,

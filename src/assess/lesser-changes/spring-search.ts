@@ -17,7 +17,7 @@ export interface FoundSpring {
 
 /** Each further grid is five points wide and so much smaller than the one before. */
 const zoomPoints = 5;
-const zoomRounds = 5;
+const zoomRounds = 4;
 const zoomFactor = 0.4;
 
 /**

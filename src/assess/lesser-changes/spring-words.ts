@@ -52,6 +52,13 @@ export function coilActions(bench: SpringBench, spring: AssistSpring): string[] 
   ];
 }
 
+/** Energy in a spring where it is stretched or wound from where it is slack to a position. */
+export function storedEnergyJ(spring: AssistSpring, position: number): number {
+  return spring.form === 'coil'
+    ? 0.5 * spring.rateNPerM * stretchM(spring, position) ** 2
+    : 0.5 * spring.stiffness * (spring.freePosition - position) ** 2;
+}
+
 /** Distance from anchor to hook, by the law of cosines. (M1) */
 export function stretchM({ frameArmM: a, featureArmM: b }: AssistSpring, angleRad: number): number {
   return Math.sqrt(a * a + b * b - 2 * a * b * Math.sin(angleRad));

@@ -1,4 +1,5 @@
 import { formatQuantity } from '../../quantity/format.js';
+import type { Cue } from '../../study/show.js';
 import { effortOf, positionOf } from '../figures.js';
 
 /** Figures of the feature as the lesser changes write them: N·m and degrees on a hinge, N and mm on a rail. */
@@ -15,6 +16,9 @@ export function listed(parts: readonly string[]): string {
   return parts.length < 2 ? last : `${parts.slice(0, -1).join(', ')} and ${last}`;
 }
 
-/** Each name once, in order: `"stand tall" and "salute"`. */
-export const cueNames = (names: readonly string[]): string =>
-  listed([...new Set(names)].map((name) => `“${name}”`));
+/** A cue by its name, or by its line where it has none. */
+export const cueName = ({ name, line }: Pick<Cue, 'name' | 'line'>): string =>
+  name === '' ? `the cue in line ${line}` : `“${name}”`;
+
+/** Each cue once, in order: `“stand tall” and “salute”`. */
+export const cueNames = (cues: readonly Cue[]): string => listed([...new Set(cues.map(cueName))]);

@@ -4,10 +4,13 @@ import { isLogarithmic } from '../../quantity/quantile.js';
 const stepsToEnd = 12;
 
 /** Evaluations spent on closing in; each second one halves what is left. */
-const refinements = 40;
+const refinements = 28;
 
-/** How closely the flip is known, as a share of the way from nominal to the end of the range. */
-const closeness = 1e-6;
+/** How closely the flip is known, as a share of a step. */
+const closeness = 1e-4;
+
+/** A change of the output that stays within so little of a step is a jump when it is this share of all of it. */
+const jumpFraction = 0.05;
 
 /** The input's value at which another candidate leads. */
 export interface FlipValue {
@@ -38,6 +41,9 @@ export function flipValue(
 ): FlipValue | null {
   const atNominal = lead(nominal);
   if (Number.isNaN(atNominal)) return null;
+  if (atNominal === 0) {
+    return { value: nominal, lastKeptValue: nominal, leadScore: 0, jumps: false, confirmed: true };
+  }
   const scale = isLogarithmic(Math.min(range.low, nominal), Math.max(range.high, nominal))
     ? { into: Math.log, back: Math.exp }
     : { into: (value: number) => value, back: (value: number) => value };
@@ -46,9 +52,6 @@ export function flipValue(
     const found = lead(scale.back(place));
     return atNominal < 0 ? -found : found;
   };
-  if (atNominal === 0) {
-    return { value: nominal, lastKeptValue: nominal, leadScore: 0, jumps: false, confirmed: true };
-  }
   const ends = [range.low, range.high].map((end) => scale.into(end) - start).filter((way) => way !== 0);
   const flips = nearestBrackets(signed, start, Math.abs(atNominal), ends).map((bracket) =>
     closeIn(signed, bracket),
@@ -61,7 +64,7 @@ export function flipValue(
     value,
     lastKeptValue: scale.back(nearest.kept),
     leadScore,
-    jumps: Math.abs(nearest.keptLead - nearest.flippedLead) > 1e-3 * Math.abs(atNominal),
+    jumps: nearest.jumps,
     confirmed: leadScore * atNominal < 0,
   };
 }
@@ -107,15 +110,16 @@ function nearestBrackets(
 }
 
 /** Narrows a bracket until its ends are close: straight-line guesses and halvings in turn. */
-function closeIn(signed: (place: number) => number, bracket: Bracket): Bracket {
+function closeIn(signed: (place: number) => number, bracket: Bracket): Bracket & { jumps: boolean } {
   let { kept, keptLead, flipped, flippedLead } = bracket;
   const enough = closeness * Math.abs(flipped - kept);
   for (let i = 0; i < refinements && Math.abs(flipped - kept) > enough; i++) {
     const guess = kept + ((flipped - kept) * keptLead) / (keptLead - flippedLead);
-    // A guess is pushed past the flip by a little, so that both ends close in.
-    const beyond = guess + Math.sign(flipped - kept) * enough * 0.4;
+    // A guess is pushed a little, to the far side of the end it lies nearer to, so that both ends close in.
+    const push = Math.sign(flipped - kept) * enough * 0.4;
+    const beyond = guess + (Math.abs(guess - kept) < Math.abs(guess - flipped) ? push : -push);
     const inside = (beyond - kept) * (beyond - flipped) < 0;
-    const place = i % 3 < 2 && inside ? beyond : (kept + flipped) / 2;
+    const place = i % 2 === 0 && inside ? beyond : (kept + flipped) / 2;
     const leadThere = signed(place);
     if (leadThere < 0) {
       flipped = place;
@@ -125,5 +129,6 @@ function closeIn(signed: (place: number) => number, bracket: Bracket): Bracket {
       keptLead = leadThere;
     } else break;
   }
-  return { kept, keptLead, flipped, flippedLead };
+  const jumps = keptLead - flippedLead > jumpFraction * (bracket.keptLead - bracket.flippedLead);
+  return { kept, keptLead, flipped, flippedLead, jumps };
 }

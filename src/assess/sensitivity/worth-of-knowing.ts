@@ -14,7 +14,8 @@ export interface WorthOfKnowing {
 }
 
 /**
- * Expected value of knowing one input exactly before choosing, in units of utility. The draws are put into ten
+ * Expected value of knowing one input exactly before choosing (of partial perfect information), in units of
+ * utility. The draws are put into ten
  * groups of equal count by the input; choosing the best candidate in each group is compared with choosing one for all.
  *
  * Groups of noise have a best one too: what an input that tells nothing would seem to be worth is estimated from

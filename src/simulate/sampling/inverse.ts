@@ -69,7 +69,10 @@ function fillTriangular(
   shares: Float64Array,
   out: Float64Array,
 ): void {
-  if (!isLogarithmic(low, high)) return fillTriangle(low, mode, high, shares, out);
+  if (!isLogarithmic(low, high)) {
+    fillTriangle(low, mode, high, shares, out);
+    return;
+  }
   fillTriangle(Math.log(low), Math.log(mode), Math.log(high), shares, out);
   for (let i = 0; i < out.length; i++) out[i] = Math.exp(out[i]!);
 }

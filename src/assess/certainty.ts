@@ -1,0 +1,167 @@
+import type { OutcomeName } from '../simulate/ensemble/ensemble.js';
+import type { CriterionId } from '../study/choosing.js';
+
+/** Spread of one outcome over the draws in which it occurs; SI. */
+export interface Band {
+  p10: number;
+  median: number;
+  p90: number;
+  /** Share of draws in which it occurs at all. */
+  occursFraction: number;
+}
+
+/** How sure something is, in words: P ≥ 0.90 clear, 0.75–0.90 likely, else open. */
+export type SurenessWord = 'clear' | 'likely' | 'open';
+
+/** What the draws say about one candidate. */
+export interface CandidateCertainty {
+  /** Bands of the outcomes; an outcome that never occurs is left out. */
+  uncertain: Partial<Record<OutcomeName, Band>>;
+  /** Share of draws in which every limit holds; null when a limit cannot be judged. */
+  passProbability: number | null;
+  /** The same for each limit, in the order of the candidate's limits; null = not judged. */
+  limitProbabilities: (number | null)[];
+  /** Passes nominally, but in fewer than 80 % of draws. */
+  passesOnPaper: boolean;
+  /** Share of draws in which it leads with the user's own weights. */
+  leadProbability: number;
+  /** Share at rank 1, 2, … over draws and random weights. */
+  acceptability: number[];
+  /** Mean weights of the draws in which it leads, by criterion; null when it never does. */
+  centralWeights: Partial<Record<CriterionId, number>> | null;
+  /** Share of draws in which it leads with its own central weights. */
+  confidenceFactor: number | null;
+}
+
+/** P(row beats column) with the user's own weights. */
+export interface PairwiseProbability {
+  candidate: string;
+  against: string;
+  beatProbability: number;
+}
+
+/** An input and what its 10–90 % range does to the leader's lead in score over the next or the baseline. */
+export interface InputSwing {
+  path: string;
+  field: string;
+  owner: string | null;
+  label: string;
+  /** Values at 10 and 90 %, shown with unit. */
+  lowShown: string;
+  highShown: string;
+  /** Lead in score at those values. */
+  leadAtLow: number;
+  leadAtHigh: number;
+}
+
+/** The value of an input at which the order changes. */
+export interface InputFlip {
+  path: string;
+  field: string;
+  owner: string | null;
+  label: string;
+  /** SI, and as a person reads it. */
+  value: number;
+  shown: string;
+  nominalShown: string;
+  /** Who leads beyond it. */
+  leaderBeyond: string;
+  /** Share of the input's own spread that lies beyond. */
+  beyondProbability: number;
+}
+
+/** How much knowing an input exactly would be worth, in score. */
+export interface WorthOfMeasuring {
+  path: string;
+  field: string;
+  owner: string | null;
+  label: string;
+  /** EVPPI less the permutation floor, in score. */
+  worthScore: number;
+  /** Whether a bench method can settle it. */
+  measurable: boolean;
+  instrument: string;
+  method: string;
+  minutes: number;
+  /** How well it has to be known, as a person reads it: `±3 %`. */
+  precision: string;
+}
+
+/** Share of the variance of the lead that a group of inputs carries, alone or together with others. */
+export interface GroupTotalEffect {
+  group: string;
+  label: string;
+  totalEffect: number;
+}
+
+/** What would change the order. */
+export interface SensitivityOutcome {
+  leader: string;
+  against: string;
+  swings: InputSwing[];
+  flips: InputFlip[];
+  totalEffects: GroupTotalEffect[];
+  measureFirst: WorthOfMeasuring[];
+  /** Smallest change of the user's weights that changes the leader; null when none does. */
+  weightChange: { leader: string; weights: Partial<Record<CriterionId, number>>; distance: number } | null;
+}
+
+export type VerdictKind =
+  | 'redesign'
+  | 'none of these'
+  | 'measure first'
+  | 'keep with a lesser change'
+  | 'keep'
+  | 'choose';
+
+/** The answer, how sure it is, why, and what would overturn it. */
+export interface Verdict {
+  kind: VerdictKind;
+  /** Candidate it recommends; null for `none of these`. */
+  leader: string | null;
+  /** The whole answer in one sentence. */
+  sentence: string;
+  confidence: { probability: number; word: SurenessWord; sentence: string };
+  reasons: string[];
+  overturnedBy: string[];
+}
+
+/** How the same draws look with other people's weights. */
+export interface PointOfView {
+  id: string;
+  label: string;
+  weights: Partial<Record<CriterionId, number>>;
+  /** In the order of the candidates. */
+  leadProbabilities: { candidate: string; probability: number }[];
+}
+
+/** What measurements of the baseline did to what was believed. */
+export interface CalibrationOutcome {
+  measured: { quantity: string; measured: number; before: Band; after: Band | null; unit: string }[];
+  effectiveSampleSize: number;
+  /** 1 = not tempered. */
+  temper: number;
+  /** Measured and modelled cannot both be right: smallest Σz² above the 99 % point. */
+  contradiction: { smallestChiSquare: number; bound: number } | null;
+  /** No bands after so few effective draws. */
+  bandsGiven: boolean;
+  /** Shared inputs that moved most: shown before and after. */
+  moved: { path: string; label: string; beforeShown: string; afterShown: string }[];
+}
+
+/** Everything the draws add to an assessment. */
+export interface Certainty {
+  draws: number;
+  generator: string;
+  sobolInputs: number;
+  candidates: Record<string, CandidateCertainty>;
+  pairwise: PairwiseProbability[];
+  /** Pairs that beat each other in 35–65 % of draws. */
+  ties: [string, string][];
+  pointsOfView: PointOfView[];
+  sensitivity: SensitivityOutcome | null;
+  calibration: CalibrationOutcome | null;
+  /** Outcomes whose nominal figure lies outside or far from the middle of its band, worth a word. */
+  nominalApart: { candidate: string; outcome: OutcomeName; nominal: number; median: number }[];
+  runDownBands: { candidate: string; timesS: number[]; lowV: number[]; middleV: number[]; highV: number[] }[];
+}
