@@ -25,7 +25,7 @@ export interface PackDraw {
 const knots = [0.95, 0.75, 0.5, 0.3, 0.2, 0.12, 0.07, 0.045, 0.02, 0.008, 0];
 
 /** Halvings of the search for the end, and of the crossing inside a cue. */
-const endHalvings = 9;
+const endHalvings = 12;
 const crossingHalvings = 10;
 
 /** Whole loops played cue by cue before the predicted end. */
@@ -65,9 +65,9 @@ export class QuickRunDown {
     let soc = start + saved;
     let timeS = leadIn.totalS;
     let warningS = Number.NaN;
-    const fullWarning = this.worst(soc, pack.warningBusV, Number.NEGATIVE_INFINITY);
-    if (!(fullWarning > 0)) warningS = timeS;
-    if (!(this.worst(soc, pack.lowestBusV, pack.floorBusV) > 0)) {
+    this.look(soc);
+    if (!(this.lowestV > pack.warningBusV)) warningS = timeS;
+    if (!this.goesOn()) {
       this.replay(start, timeS, 0);
       this.warningS = warningS <= this.runtimeS ? warningS : Number.NaN;
       return;
@@ -81,10 +81,11 @@ export class QuickRunDown {
         const atA = currentA + share * (nextA - currentA);
         return ((soc - at) * pack.chargeC * (1 / currentA + 1 / atA)) / 2;
       };
-      if (Number.isNaN(warningS) && !(this.worst(nextSoc, pack.warningBusV, Number.NEGATIVE_INFINITY) > 0)) {
+      this.look(nextSoc);
+      if (Number.isNaN(warningS) && !(this.lowestV > pack.warningBusV)) {
         warningS = timeS + timeTo(this.rootBetween(soc, nextSoc, pack.warningBusV, Number.NEGATIVE_INFINITY));
       }
-      const ends = !(this.worst(nextSoc, pack.lowestBusV, pack.floorBusV) > 0);
+      const ends = !this.goesOn();
       if (ends || nextSoc <= pack.reserveFraction || j === knots.length - 1) {
         const endSoc = ends ? this.rootBetween(soc, nextSoc, pack.lowestBusV, pack.floorBusV) : nextSoc;
         const endS = timeS + timeTo(endSoc);
@@ -178,11 +179,16 @@ export class QuickRunDown {
     return this.pack.relaxingOhm * resistanceMultiplier(soc);
   }
 
+  private emfV(soc: number): number {
+    return this.pack.seriesCount * openCircuitVoltageV(this.pack.openCircuitVoltagesV, soc);
+  }
+
+  private ohm(soc: number): number {
+    return this.pack.immediateOhm * resistanceMultiplier(soc) + this.pack.leadOhm;
+  }
+
   private busV(soc: number, relaxV: number, powerW: number, currentA: number): number {
-    const { pack } = this;
-    const emfV = pack.seriesCount * openCircuitVoltageV(pack.openCircuitVoltagesV, soc) - relaxV;
-    const ohm = pack.immediateOhm * resistanceMultiplier(soc) + pack.leadOhm;
-    return busVoltageV(emfV, ohm, powerW, currentA);
+    return busVoltageV(this.emfV(soc) - relaxV, this.ohm(soc), powerW, currentA);
   }
 
   private margin(soc: number, relaxV: number, powerW: number, currentA: number): number {
@@ -197,10 +203,12 @@ export class QuickRunDown {
   /** Mean pack current of the loop at a state of charge, with one relaxation voltage throughout. */
   private meanCurrentA(soc: number, relaxV: number): number {
     const { loads, currentsA } = this;
+    const emfV = this.emfV(soc) - relaxV;
+    const ohm = this.ohm(soc);
     let chargeC = 0;
     for (let c = 0; c < this.cueCount; c++) {
       const powerW = loads.powersW[c]!;
-      const busV = this.busV(soc, relaxV, powerW, loads.currentsA[c]!);
+      const busV = busVoltageV(emfV, ohm, powerW, loads.currentsA[c]!);
       const currentA = (Number.isNaN(busV) ? 0 : powerW / busV) + loads.currentsA[c]!;
       currentsA[c] = currentA;
       chargeC += currentA * loads.durationsS[c]!;
@@ -231,34 +239,56 @@ export class QuickRunDown {
     this.startV = endV / (1 - product);
   }
 
-  /** Smallest distance of the bus to a limit over the loop at a state of charge, peaks included. */
-  private worst(soc: number, lowestBusV: number, floorBusV: number): number {
+  /** Lowest bus and cell-terminal voltage of the last look, and the peak that pulls the bus lowest. */
+  private lowestV = 0;
+  private lowestTerminalV = 0;
+  private hardestCue = 0;
+  private hardestRelaxV = 0;
+
+  /** Look at the loop at a state of charge, peaks included, with the currents of the last mean. */
+  private look(soc: number): void {
     const { loads, pack } = this;
     this.periodic(soc);
     const relaxOhm = this.relaxOhm(soc);
+    const emfV = this.emfV(soc);
+    const ohm = this.ohm(soc);
     let relaxV = this.startV;
-    let worst = Number.POSITIVE_INFINITY;
+    this.lowestV = Number.POSITIVE_INFINITY;
+    this.lowestTerminalV = Number.POSITIVE_INFINITY;
     for (let c = 0; c < this.cueCount; c++) {
       const settledV = this.currentsA[c]! * relaxOhm;
       const nextV = settledV + (relaxV - settledV) * this.decays[c]!;
       const powerW = loads.peakPowersW[c]!;
       const currentA = loads.peakCurrentsA[c]!;
-      const busV = this.busV(soc, Math.max(relaxV, nextV), powerW, currentA);
-      if (Number.isNaN(busV)) return Number.NEGATIVE_INFINITY;
-      if (busV - lowestBusV < worst) worst = busV - lowestBusV;
-      const floorV = busV + (powerW / busV + currentA) * pack.leadOhm - floorBusV;
-      if (floorV < worst) worst = floorV;
+      const worseV = Math.max(relaxV, nextV);
+      const busV = busVoltageV(emfV - worseV, ohm, powerW, currentA);
       relaxV = nextV;
+      if (busV >= this.lowestV) continue;
+      this.hardestCue = c;
+      this.hardestRelaxV = worseV;
+      this.lowestV = Number.isNaN(busV) ? Number.NEGATIVE_INFINITY : busV;
+      this.lowestTerminalV = this.lowestV + (powerW / busV + currentA) * pack.leadOhm;
+      if (Number.isNaN(busV)) return;
     }
-    return worst;
   }
 
+  private goesOn(): boolean {
+    return this.lowestV > this.pack.lowestBusV && this.lowestTerminalV > this.pack.floorBusV;
+  }
+
+  /** State of charge at which the hardest peak of the last look uses up its margin. */
   private rootBetween(fuller: number, emptier: number, lowestBusV: number, floorBusV: number): number {
+    const { loads, pack, hardestCue } = this;
+    const powerW = loads.peakPowersW[hardestCue]!;
+    const currentA = loads.peakCurrentsA[hardestCue]!;
+    const relaxPerOhm = this.hardestRelaxV / this.relaxOhm(emptier);
     let good = fuller;
     let bad = emptier;
     for (let halving = 0; halving < endHalvings; halving++) {
       const middle = (good + bad) / 2;
-      if (this.worst(middle, lowestBusV, floorBusV) > 0) good = middle;
+      const busV = this.busV(middle, relaxPerOhm * this.relaxOhm(middle), powerW, currentA);
+      const terminalV = busV + (powerW / busV + currentA) * pack.leadOhm;
+      if (busV > lowestBusV && terminalV > floorBusV) good = middle;
       else bad = middle;
     }
     return good;

@@ -79,28 +79,36 @@ function raiseWeights(logLikelihoods: Float64Array, exponent: number, out: Float
 
 /**
  * Which draws to take, and how often, so that each stands for the same weight: equal steps through the summed
- * weights from one random start. A draw of weight w is taken ⌊n·w⌋ or ⌈n·w⌉ times. The order is shuffled: sorted
- * indices would line up with the order of other low-discrepancy columns.
+ * weights from one random start. A draw of weight w is taken ⌊n·w⌋ or ⌈n·w⌉ times.
+ *
+ * The steps go through the draws in random order. In their own order they would keep time with the pattern of a
+ * low-discrepancy sequence and take the same part of its range again and again.
  * @param weights at least 0, any scale, not all 0
  * @param count how many to take
- * @returns indices into the weights, one per draw taken
+ * @returns indices into the weights, one per draw taken, in random order
  * @source kitagawa, systematic resampling (from memory)
  */
 export function resample(weights: Float64Array, count: number, random: Sfc32): Int32Array {
+  const order = possibleDraws(weights);
+  random.shuffle(order);
   let total = 0;
-  for (let i = 0; i < weights.length; i++) total += weights[i]!;
-  if (!(total > 0)) throw new Error('no draw has a weight');
+  for (let i = 0; i < order.length; i++) total += weights[order[i]!]!;
   const taken = new Int32Array(count);
   const start = random.next();
-  let index = 0;
-  let sum = weights[0]!;
+  let place = 0;
+  let sum = weights[order[0]!]!;
   for (let i = 0; i < count; i++) {
     const mark = ((i + start) / count) * total;
-    while (sum <= mark && index < weights.length - 1) sum += weights[++index]!;
-    // Rounding of the sum must not lead past the last draw that has a weight.
-    while (weights[index] === 0) index--;
-    taken[i] = index;
+    while (sum <= mark && place < order.length - 1) sum += weights[order[++place]!]!;
+    taken[i] = order[place]!;
   }
   random.shuffle(taken);
   return taken;
+}
+
+/** Indices of the draws that have a weight. */
+function possibleDraws(weights: Float64Array): Int32Array {
+  const possible = Int32Array.from(weights.keys()).filter((index) => weights[index]! > 0);
+  if (possible.length === 0) throw new Error('no draw has a weight');
+  return possible;
 }
