@@ -49,8 +49,10 @@ export function loadsDraw(
   into.powerW = 0;
   into.currentA = 0;
   for (const load of loads) {
-    const levels = { always: 1, lights: lightsFraction, moving: moving ? 1 : 0 };
-    const powerW = load.powerW * levels[load.drawnWhen];
+    const whileMoving = moving ? 1 : 0;
+    const level =
+      load.drawnWhen === 'always' ? 1 : load.drawnWhen === 'lights' ? lightsFraction : whileMoving;
+    const powerW = load.powerW * level;
     if (load.converterEfficiency === null) into.currentA += powerW / (load.voltageV ?? packNominalV);
     else into.powerW += powerW / load.converterEfficiency;
     into.powerW += load.idlePowerW;

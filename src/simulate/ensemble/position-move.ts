@@ -12,7 +12,6 @@ const largestStretch = 1000;
 
 /** A move of a position-controlled drive, draw after draw. (M16) */
 export class PositionMove {
-  private hardest = 0;
   private drawW = 0;
   private drawA = 0;
 
@@ -52,26 +51,52 @@ export class PositionMove {
     return stretch;
   }
 
-  /** Current and voltage of one drive at a point. (M1, M11) */
-  private evaluate(move: MoveGeometry, i: number, stretch: number): void {
+  /**
+   * Current and voltage of one drive at points `from` to before `to`. (M1, M3, M11)
+   * @returns the point with the largest voltage
+   */
+  private evaluate(move: MoveGeometry, stretch: number, from: number, to: number): number {
     const { points } = this;
-    const { load, drive } = points.model;
-    const velocity = move.velocities[i]! / stretch;
-    const acceleration = move.accelerations[i]! / (stretch * stretch);
-    const ratio = move.ratios[i]!;
-    const effort =
-      points.statics[i]! +
-      load.inertia * acceleration +
-      load.dragCoefficient * velocity * Math.abs(velocity) +
-      load.frictionEffort * move.direction;
-    const along = ratio < 0 ? -move.direction : move.direction;
-    const driveAcceleration = (ratio * acceleration + move.slopes[i]! * velocity * velocity) * along;
-    const currentA =
-      points.push(move, i, effort) + (drive.rotorInertia * driveAcceleration) / drive.speedConstant;
-    const speed = Math.abs(ratio * velocity);
-    points.speeds[i] = speed;
-    points.currentsA[i] = currentA;
-    points.voltagesV[i] = currentA * drive.resistanceOhm + drive.speedConstant * speed;
+    const { load, drive, coupling } = points.model;
+    const { direction, velocities, accelerations, ratios, slopes } = move;
+    const { statics, efforts, speeds, currentsA, voltagesV } = points;
+    const { noLoadCurrentA, speedConstant, resistanceOhm, rotorInertia } = drive;
+    const perForward = 1 / (drive.forwardEfficiency * speedConstant);
+    const perBackward = drive.backwardEfficiency / speedConstant;
+    const pushing = 1 / (coupling.driveCount * coupling.efficiency);
+    const yielding = coupling.efficiency / coupling.driveCount;
+    const friction = load.frictionEffort * direction;
+    const slower = 1 / stretch;
+    let hardest = from;
+    let hardestV = -1;
+    for (let i = from; i < to; i++) {
+      const velocity = velocities[i]! * slower;
+      const acceleration = accelerations[i]! * slower * slower;
+      const ratio = ratios[i]!;
+      const along = ratio < 0 ? -direction : direction;
+      const effort =
+        statics[i]! +
+        load.inertia * acceleration +
+        load.dragCoefficient * velocity * Math.abs(velocity) +
+        friction;
+      const pushed = ((effort * direction >= 0 ? pushing : yielding) * effort * along) / ratio;
+      const driveAcceleration = (ratio * acceleration + slopes[i]! * velocity * velocity) * along;
+      const currentA =
+        noLoadCurrentA +
+        pushed * (pushed >= 0 ? perForward : perBackward) +
+        (rotorInertia * driveAcceleration) / speedConstant;
+      const speed = Math.abs(ratio * velocity);
+      const voltageV = currentA * resistanceOhm + speedConstant * speed;
+      efforts[i] = pushed;
+      speeds[i] = speed;
+      currentsA[i] = currentA;
+      voltagesV[i] = voltageV;
+      if (!(Math.abs(voltageV) <= hardestV)) {
+        hardestV = Math.abs(voltageV);
+        hardest = i;
+      }
+    }
+    return hardest;
   }
 
   /** Draw of one drive on its bus at an evaluated point. (M11, M15) */
@@ -91,30 +116,35 @@ export class PositionMove {
     this.drawA = blend * magnitudeA;
   }
 
-  private pointIsPossible(move: MoveGeometry, i: number, stretch: number): boolean {
+  /** Whether an evaluated point stays within the weakest bus and the regulator's current. */
+  private isPossible(i: number): boolean {
     const { bus, drive, driveCount } = this.points.model;
-    this.evaluate(move, i, stretch);
     if (!(Math.abs(this.points.voltagesV[i]!) <= usableVoltageFraction * bus.weakV)) return false;
     if (bus.regulatorLimitA === Number.POSITIVE_INFINITY) return true;
     this.drawPoint(i);
     return driveCount * (this.drawW / bus.nominalV + this.drawA + drive.idleCurrentA) <= bus.regulatorLimitA;
   }
 
-  private possibleAt(move: MoveGeometry, stretch: number): boolean {
-    if (!this.pointIsPossible(move, this.hardest, stretch)) return false;
-    for (let i = 0; i < pointCount; i++) {
-      if (this.pointIsPossible(move, i, stretch)) continue;
-      this.hardest = i;
-      return false;
-    }
-    return true;
+  private pointIsPossible(move: MoveGeometry, i: number, stretch: number): boolean {
+    this.evaluate(move, stretch, i, i + 1);
+    return this.isPossible(i);
+  }
+
+  /** The point that is impossible at a stretch, −1 when all are possible; leaves all points evaluated at it. */
+  private impossiblePoint(move: MoveGeometry, stretch: number): number {
+    const hardest = this.evaluate(move, stretch, 0, pointCount);
+    if (!this.isPossible(hardest)) return hardest;
+    if (this.points.model.bus.regulatorLimitA === Number.POSITIVE_INFINITY) return -1;
+    for (let i = 0; i < pointCount; i++) if (!this.isPossible(i)) return i;
+    return -1;
   }
 
   /** Smallest stretch that is possible, 0 when none is; leaves the points evaluated at it. */
   private stretchOf(move: MoveGeometry): number {
     let stretch = 1;
-    while (!this.possibleAt(move, stretch)) {
-      const i = this.hardest;
+    for (;;) {
+      const i = this.impossiblePoint(move, stretch);
+      if (i < 0) return stretch;
       let impossible = stretch;
       let possible = stretch * stretchGrowth;
       while (!this.pointIsPossible(move, i, possible)) {
@@ -129,6 +159,5 @@ export class PositionMove {
       }
       stretch = possible;
     }
-    return stretch;
   }
 }

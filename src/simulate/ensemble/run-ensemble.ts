@@ -5,6 +5,9 @@ import { type Ensemble, outcomeNames, type SampledInput } from './ensemble.js';
 import { packDrawOf } from './pack-draw.js';
 import { type UncertainInput, uncertainInputs } from './uncertain-inputs.js';
 
+/** Where the draws of an input come from; `planned` makes those of the study's own spread. */
+export type ColumnSource = (input: UncertainInput, planned: () => Float64Array) => Float64Array;
+
 /** A study made ready for draws: its inputs with their columns, and a kernel per candidate. */
 export class EnsembleRun {
   readonly inputs: UncertainInput[];
@@ -19,17 +22,19 @@ export class EnsembleRun {
    * @param study the nominal study
    * @param candidates those of its candidates to compute; their inputs and the shared ones are drawn
    * @param drawCount best a power of two
+   * @param columnOf one value per draw for each input; may be changed between runs
    */
   constructor(
     study: Study,
     candidates: readonly Candidate[],
     readonly drawCount: number,
     seed = study.seed,
+    columnOf: ColumnSource = (_, planned) => planned(),
   ) {
     const ids = new Set(candidates.map(({ id }) => id));
     this.inputs = uncertainInputs(study).filter((input) => input.shared || ids.has(input.owner ?? ''));
     this.plan = new DrawPlan(this.inputs, seed, drawCount);
-    this.columns = this.inputs.map((_, index) => this.plan.values(index));
+    this.columns = this.inputs.map((input, index) => columnOf(input, () => this.plan.values(index)));
     // Factors on what is worked out from other numbers come after those.
     this.order = [...this.inputs.keys()].sort(
       (p, q) => Number(this.inputs[p]!.last) - Number(this.inputs[q]!.last),
@@ -49,14 +54,20 @@ export class EnsembleRun {
    * @param outcomes `[candidate][outcome]`, a column of `drawCount` each
    */
   run(from: number, to: number, outcomes: Float64Array[][]): void {
-    const { work, order, inputs, columns } = this;
     for (let draw = from; draw < to; draw++) {
-      for (const index of order) inputs[index]!.set(work, columns[index]![draw]!);
+      const work = this.studyAt(draw);
       const pack = packDrawOf(work);
       for (let c = 0; c < this.kernels.length; c++) {
         this.kernels[c]!.run(work, this.candidates[c]!, pack, outcomes[c]!, draw);
       }
     }
+  }
+
+  /** The study with the numbers of one draw in place; the next draw writes over them. */
+  studyAt(draw: number): Study {
+    const { work, order, inputs, columns } = this;
+    for (const index of order) inputs[index]!.set(work, columns[index]![draw]!);
+    return work;
   }
 
   /** The draws of all inputs, as kept with the results. */
@@ -81,8 +92,8 @@ export class EnsembleRun {
 }
 
 /** Draw and compute a whole study. */
-export function runEnsemble(study: Study): Ensemble {
-  const run = new EnsembleRun(study, study.candidates, study.drawsCount);
+export function runEnsemble(study: Study, columnOf?: ColumnSource): Ensemble {
+  const run = new EnsembleRun(study, study.candidates, study.drawsCount, study.seed, columnOf);
   const outcomes = run.emptyOutcomes();
   run.run(0, run.drawCount, outcomes);
   return {
