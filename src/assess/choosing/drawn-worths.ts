@@ -1,5 +1,5 @@
 /** Scores closer than this are equal: rounding must not decide a rank. */
-const equalWithin = 1e-12;
+export const equalWithin = 1e-12;
 
 /** What every candidate is worth in every draw. */
 export interface DrawnWorths {
@@ -20,20 +20,38 @@ export function normalisedWeights(own: readonly number[]): Float64Array {
   return Float64Array.from(own, (weight) => (sum > 0 ? weight / sum : 1 / own.length));
 }
 
+/** More than scores can differ by: what a worse tier costs in the order. */
+const tierStep = 4;
+
+/**
+ * How far one candidate lies before the best of the others: its lead in score, and 4 more for each tier that it is
+ * better by. Negative when another leads, 0 when level, infinite when there is no other.
+ * @param scores one per candidate, 0…1
+ * @param tiers one per candidate
+ */
+export function leadOf(candidate: number, scores: ArrayLike<number>, tiers: ArrayLike<number>): number {
+  const place = (index: number) => scores[index]! - tierStep * tiers[index]!;
+  let lead = Number.POSITIVE_INFINITY;
+  for (let other = 0; other < scores.length; other++) {
+    if (other !== candidate) lead = Math.min(lead, place(candidate) - place(other));
+  }
+  return Math.abs(lead) <= equalWithin ? 0 : lead;
+}
+
 /** Ranks the candidates of one draw after another; candidates with equal scores share their ranks. */
 export class RankedDraw {
-  /** Of the draw last ranked, one per candidate. */
-  readonly scores: Float64Array;
   /** How many candidates rank before this one. */
   readonly beforeCounts: Int32Array;
   /** How many share its place, itself included. */
   readonly equalCounts: Int32Array;
+  /** Score less what the tier costs. */
+  private readonly places: Float64Array;
 
   constructor(private readonly drawn: DrawnWorths) {
     const candidateCount = drawn.worths.length;
-    this.scores = new Float64Array(candidateCount);
     this.beforeCounts = new Int32Array(candidateCount);
     this.equalCounts = new Int32Array(candidateCount);
+    this.places = new Float64Array(candidateCount);
   }
 
   /**
@@ -42,22 +60,22 @@ export class RankedDraw {
    * @param weightScores one per criterion, sum 1
    */
   rank(draw: number, weightScores: Float64Array): void {
-    const { scores, beforeCounts, equalCounts } = this;
-    const { worths, criterionCount } = this.drawn;
+    const { places, beforeCounts, equalCounts } = this;
+    const { worths, tiers, criterionCount } = this.drawn;
     const first = draw * criterionCount;
-    for (let c = 0; c < scores.length; c++) {
+    for (let c = 0; c < places.length; c++) {
       const own = worths[c]!;
       let score = 0;
       for (let k = 0; k < criterionCount; k++) score += own[first + k]! * weightScores[k]!;
-      scores[c] = score;
+      places[c] = score - tierStep * tiers[c]![draw]!;
       beforeCounts[c] = 0;
       equalCounts[c] = 1;
     }
-    for (let a = 0; a < scores.length; a++) {
-      for (let b = a + 1; b < scores.length; b++) {
-        const lead = this.leadBetween(a, b, draw);
-        if (lead > 0) beforeCounts[b]!++;
-        else if (lead < 0) beforeCounts[a]!++;
+    for (let a = 0; a < places.length; a++) {
+      for (let b = a + 1; b < places.length; b++) {
+        const lead = places[a]! - places[b]!;
+        if (lead > equalWithin) beforeCounts[b]!++;
+        else if (lead < -equalWithin) beforeCounts[a]!++;
         else {
           equalCounts[a]!++;
           equalCounts[b]!++;
@@ -66,12 +84,9 @@ export class RankedDraw {
     }
   }
 
-  /** Of the draw last ranked: above 0 when a ranks before b, below 0 when after it, 0 when equal. */
-  leadBetween(a: number, b: number, draw: number): number {
-    const { tiers } = this.drawn;
-    const tierLead = tiers[b]![draw]! - tiers[a]![draw]!;
-    if (tierLead !== 0) return tierLead;
-    const lead = this.scores[a]! - this.scores[b]!;
+  /** How far a lies before b in the draw last ranked: negative when after it, 0 when they share a place. */
+  leadOver(a: number, b: number): number {
+    const lead = this.places[a]! - this.places[b]!;
     return Math.abs(lead) <= equalWithin ? 0 : lead;
   }
 }

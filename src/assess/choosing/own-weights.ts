@@ -28,7 +28,7 @@ export function standings(drawn: DrawnWorths, weightScores: Float64Array): Stand
     for (let a = 0; a < count; a++) {
       addRanks(ranks[a]!, ranked.beforeCounts[a]!, ranked.equalCounts[a]!);
       for (let b = 0; b < count; b++) {
-        const lead = a === b ? 0 : ranked.leadBetween(a, b, draw);
+        const lead = a === b ? 0 : ranked.leadOver(a, b);
         beats[a]![b]! += lead > 0 ? 1 : lead === 0 ? 0.5 : 0;
       }
     }
@@ -41,6 +41,25 @@ export function standings(drawn: DrawnWorths, weightScores: Float64Array): Stand
       beatFractions: beats[candidate]!.map((times) => times / drawn.drawCount),
       passFraction: drawn.tiers[candidate]!.filter((own) => own === tier.passes).length / drawn.drawCount,
     };
+  });
+}
+
+/**
+ * What each candidate brings in each draw with fixed weights: its score where every limit holds, else 0.
+ * @param weightScores one per criterion, sum 1
+ * @returns per candidate one per draw
+ */
+export function utilities(drawn: DrawnWorths, weightScores: Float64Array): Float64Array[] {
+  const { worths, tiers, criterionCount, drawCount } = drawn;
+  return worths.map((own, candidate) => {
+    const scores = new Float64Array(drawCount);
+    for (let draw = 0; draw < drawCount; draw++) {
+      if (tiers[candidate]![draw] !== tier.passes) continue;
+      for (let k = 0; k < criterionCount; k++) {
+        scores[draw]! += own[draw * criterionCount + k]! * weightScores[k]!;
+      }
+    }
+    return scores;
   });
 }
 

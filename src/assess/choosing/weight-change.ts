@@ -1,5 +1,10 @@
+import { equalWithin } from './drawn-worths.js';
+
 /** Doublings and halvings of the multiplier: enough to find which weights become 0. */
 const searchSteps = 200;
+
+/** The exact solution lies this close to what the search found, or the search is believed. */
+const closeTo = 1e-6;
 
 /** The least that has to happen to the weights before another candidate leads. */
 export interface WeightChange {
@@ -14,7 +19,7 @@ export interface WeightChange {
 /**
  * The smallest change of weights, weights staying at or above 0 with sum 1, that changes who leads; null when no
  * weights do. Exact for scores that are weighted sums: of all candidates, the first to draw level along the
- * shortest way also leads there, as any third one in front would have drawn level on a shorter way.
+ * shortest way also leads there, for a third one in front would have drawn level on a shorter way.
  *
  * Candidates of a worse tier never lead, whatever the weights.
  * @param worths per candidate one worth per criterion
@@ -49,8 +54,17 @@ export function smallestWeightChange(
  * @param gains one per criterion, of the challenger over the leader
  */
 export function nearestLevelWeights(own: Float64Array, gains: Float64Array): Float64Array | null {
-  if (dot(own, gains) >= 0) return Float64Array.from(own);
-  if (!(Math.max(...gains) > 0)) return null;
+  if (dot(own, gains) >= -equalWithin) return Float64Array.from(own);
+  if (!(Math.max(...gains) > equalWithin)) return null;
+  const largest = Math.max(...gains.map(Math.abs));
+  return levelWeights(
+    own,
+    gains.map((gain) => gain / largest),
+  );
+}
+
+/** The same with gains of which the largest has size 1. */
+function levelWeights(own: Float64Array, gains: Float64Array): Float64Array {
   const pushed = (pull: number) => ontoSimplex(own.map((weight, k) => weight + pull * gains[k]!));
   let low = 0;
   let high = 1;
@@ -65,27 +79,28 @@ export function nearestLevelWeights(own: Float64Array, gains: Float64Array): Flo
 }
 
 /**
- * The nearest level weights on the criteria that keep a weight: with ḡ the mean gain and w̄ what the sum lacks,
- * w + λ + μ·g with λ and μ from the two equations Σ = 1 and Σ·gain = 0.
+ * The nearest level weights on the criteria that keep a weight: w + λ + μ·gain with λ and μ from the two equations
+ * Σ = 1 and Σ·gain = 0.
  * @param near weights found by searching
  */
 function levelOn(own: Float64Array, gains: Float64Array, near: Float64Array): Float64Array {
-  let [count, lack, gainSum, gainSquares, level] = [0, 1, 0, 0, 0];
+  let [count, lack, gainSum, gainSquares, behind] = [0, 1, 0, 0, 0];
   for (let k = 0; k < own.length; k++) {
     if (near[k] === 0) continue;
     count++;
     lack -= own[k]!;
     gainSum += gains[k]!;
     gainSquares += gains[k]! * gains[k]!;
-    level += own[k]! * gains[k]!;
+    behind += own[k]! * gains[k]!;
   }
   const determinant = count * gainSquares - gainSum * gainSum;
   // All gains alike: only weights that are level already reach this, and the search has them.
   if (!(determinant > 1e-14 * count * gainSquares)) return near;
-  const offset = (lack * gainSquares + level * gainSum) / determinant;
-  const pull = -(count * level + lack * gainSum) / determinant;
+  const offset = (lack * gainSquares + behind * gainSum) / determinant;
+  const pull = -(count * behind + lack * gainSum) / determinant;
   const exact = own.map((weight, k) => (near[k] === 0 ? 0 : weight + offset + pull * gains[k]!));
-  return exact.every((weight) => weight >= 0) ? exact : near;
+  const agrees = exact.every((weight, k) => weight >= 0 && Math.abs(weight - near[k]!) < closeTo);
+  return agrees ? exact : near;
 }
 
 /** The nearest point with all parts at least 0 and sum 1. */

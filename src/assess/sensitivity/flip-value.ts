@@ -16,8 +16,8 @@ const jumpFraction = 0.05;
 export interface FlipValue {
   /** SI; on the far side of the flip, so that a rerun at this value shows another leader. */
   value: number;
-  /** The nearest value tried at which the leader still leads, SI. */
-  lastKeptValue: number;
+  /** The flip lies between these, SI; one of them is the value. */
+  bracket: { low: number; high: number };
   /** What the output is at the flip value: below 0 where it was above, or the other way round. */
   leadScore: number;
   /** The output jumps there, as where a hard limit begins to fail; otherwise it passes through 0. */
@@ -42,7 +42,13 @@ export function flipValue(
   const atNominal = lead(nominal);
   if (Number.isNaN(atNominal)) return null;
   if (atNominal === 0) {
-    return { value: nominal, lastKeptValue: nominal, leadScore: 0, jumps: false, confirmed: true };
+    return {
+      value: nominal,
+      bracket: { low: nominal, high: nominal },
+      leadScore: 0,
+      jumps: false,
+      confirmed: true,
+    };
   }
   const scale = isLogarithmic(Math.min(range.low, nominal), Math.max(range.high, nominal))
     ? { into: Math.log, back: Math.exp }
@@ -59,10 +65,11 @@ export function flipValue(
   const nearest = flips.sort((a, b) => Math.abs(a.flipped - start) - Math.abs(b.flipped - start))[0];
   if (nearest === undefined) return null;
   const value = scale.back(nearest.flipped);
+  const keptValue = scale.back(nearest.kept);
   const leadScore = lead(value);
   return {
     value,
-    lastKeptValue: scale.back(nearest.kept),
+    bracket: { low: Math.min(value, keptValue), high: Math.max(value, keptValue) },
     leadScore,
     jumps: nearest.jumps,
     confirmed: leadScore * atNominal < 0,

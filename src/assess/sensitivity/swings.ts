@@ -15,8 +15,7 @@ export interface Swing {
   low: number;
   high: number;
   /** The output there; NaN where it does not exist. */
-  lowOutput: number;
-  highOutput: number;
+  outputs: { low: number; high: number };
   /** Size of the difference; infinite when the output exists at one end only, 0 when at neither. */
   swing: number;
 }
@@ -34,9 +33,8 @@ export function swings(
     const low = quantile(spread, nominal, 0.1, bounds ?? undefined);
     const high = quantile(spread, nominal, 0.9, bounds ?? undefined);
     if (!(high > low)) return [];
-    const lowOutput = evaluate(index, low);
-    const highOutput = evaluate(index, high);
-    return [{ path, low, high, lowOutput, highOutput, swing: swingOf(lowOutput, highOutput) }];
+    const outputs = { low: evaluate(index, low), high: evaluate(index, high) };
+    return [{ path, low, high, outputs, swing: swingOf(outputs.low, outputs.high) }];
   });
   return found.sort((a, b) => compareSizes(b.swing, a.swing) || (a.path < b.path ? -1 : 1));
 }

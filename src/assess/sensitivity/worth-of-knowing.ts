@@ -14,41 +14,49 @@ export interface WorthOfKnowing {
 }
 
 /**
- * Expected value of knowing one input exactly before choosing (of partial perfect information), in units of
- * utility. The draws are put into ten
- * groups of equal count by the input; choosing the best candidate in each group is compared with choosing one for all.
+ * Expected value of knowing an input exactly before choosing (of partial perfect information), for each of several
+ * inputs, in units of utility. The draws are put into ten groups of equal count by the input; choosing the best
+ * candidate in each group is compared with choosing one for all.
  *
  * Groups of noise have a best one too: what an input that tells nothing would seem to be worth is estimated from
- * permutations of what the input leaves unexplained, and taken off. 0 for an input that never varies or fewer draws
- * than groups.
- * @param input one value per draw
+ * permutations of what the input leaves unexplained, and taken off. 0 for an input that never varies, and with fewer
+ * draws than groups.
+ * @param inputs per input one value per draw
  * @param utilities per candidate one value per draw: score where all limits hold, else 0
- * @param random for the permutations
+ * @param random for the permutations, the same ones for every input
+ * @returns one per input
  * @source strong-oakley, value of partial information from a probabilistic sample (from memory)
  */
-export function worthOfKnowing(
-  input: Float64Array,
+export function worthsOfKnowing(
+  inputs: readonly Float64Array[],
   utilities: readonly Float64Array[],
   random: Sfc32,
+): WorthOfKnowing[] {
+  const drawCount = utilities[0]?.length ?? 0;
+  const permutations = Array.from({ length: permutationCount }, () => {
+    const order = Int32Array.from({ length: drawCount }, (_, draw) => draw);
+    random.shuffle(order);
+    return order;
+  });
+  const groups = new Groups(drawCount, utilities.length);
+  return inputs.map((input) => worthOfKnowing(input, utilities, permutations, groups));
+}
+
+function worthOfKnowing(
+  input: Float64Array,
+  utilities: readonly Float64Array[],
+  permutations: readonly Int32Array[],
+  groups: Groups,
 ): WorthOfKnowing {
-  const drawCount = input.length;
   const order = drawsInOrder(input);
-  if (drawCount < binCount || utilities.length < 2 || input[order[0]!] === input[order[drawCount - 1]!]) {
+  const varies = input[order[0]!] !== input[order[order.length - 1]!];
+  if (input.length < binCount || utilities.length < 2 || !varies) {
     return { gainScore: 0, rawScore: 0, chanceScore: 0 };
   }
-  const bins = new Int32Array(drawCount);
-  for (let place = 0; place < drawCount; place++) {
-    bins[order[place]!] = Math.floor((place * binCount) / drawCount);
-  }
-  const means = utilities.map(meanOf);
-  const now = Math.max(...means);
-  const rawScore = bestPerBin(bins, utilities) - now;
-  const rest = utilities.map((own, candidate) => unexplained(bins, own, means[candidate]!));
+  const rawScore = groups.gainOf(order, utilities);
+  const rest = utilities.map((own) => groups.unexplained(order, own));
   let chanceScore = 0;
-  for (let again = 0; again < permutationCount; again++) {
-    random.shuffle(bins);
-    chanceScore += (bestPerBin(bins, rest) - now) / permutationCount;
-  }
+  for (const permutation of permutations) chanceScore += groups.gainOf(permutation, rest) / permutationCount;
   return { gainScore: Math.max(0, rawScore - chanceScore), rawScore, chanceScore };
 }
 
@@ -58,30 +66,57 @@ function drawsInOrder(values: Float64Array): Int32Array {
   return order.sort((a, b) => values[a]! - values[b]! || a - b);
 }
 
-/** Mean over the draws of what the best candidate of each bin yields on average there. */
-function bestPerBin(bins: Int32Array, utilities: readonly Float64Array[]): number {
-  const best = new Float64Array(binCount).fill(Number.NEGATIVE_INFINITY);
-  for (const own of utilities) {
-    const sums = binSums(bins, own);
-    for (let bin = 0; bin < binCount; bin++) best[bin] = Math.max(best[bin]!, sums[bin]!);
+/** Ten groups of as equal counts as can be, of draws in some order. */
+class Groups {
+  /** Where each group begins in the order, and the count of all at the end. */
+  private readonly starts: Int32Array;
+  private readonly bests = new Float64Array(binCount);
+
+  constructor(
+    private readonly drawCount: number,
+    private readonly candidateCount: number,
+  ) {
+    this.starts = Int32Array.from({ length: binCount + 1 }, (_, bin) =>
+      Math.ceil((bin * drawCount) / binCount),
+    );
   }
-  return best.reduce((sum, value) => sum + value, 0) / bins.length;
-}
 
-/** The utility with each bin's mean replaced by the mean of all. */
-function unexplained(bins: Int32Array, own: Float64Array, mean: number): Float64Array {
-  const sums = binSums(bins, own);
-  const counts = new Float64Array(binCount);
-  for (let i = 0; i < bins.length; i++) counts[bins[i]!]!++;
-  return own.map((value, i) => value - sums[bins[i]!]! / counts[bins[i]!]! + mean);
-}
+  /** What choosing group by group yields over choosing once, on average over the draws. */
+  gainOf(order: Int32Array, utilities: readonly Float64Array[]): number {
+    const { bests, candidateCount, drawCount } = this;
+    bests.fill(Number.NEGATIVE_INFINITY);
+    let bestOfAll = Number.NEGATIVE_INFINITY;
+    for (let c = 0; c < candidateCount; c++) {
+      let total = 0;
+      for (let bin = 0; bin < binCount; bin++) {
+        const sum = this.sumOf(bin, order, utilities[c]!);
+        total += sum;
+        if (sum > bests[bin]!) bests[bin] = sum;
+      }
+      if (total > bestOfAll) bestOfAll = total;
+    }
+    let apart = 0;
+    for (let bin = 0; bin < binCount; bin++) apart += bests[bin]!;
+    return (apart - bestOfAll) / drawCount;
+  }
 
-function binSums(bins: Int32Array, own: Float64Array): Float64Array {
-  const sums = new Float64Array(binCount);
-  for (let i = 0; i < bins.length; i++) sums[bins[i]!]! += own[i]!;
-  return sums;
-}
+  /** The utility with each group's mean replaced by the mean of all. */
+  unexplained(order: Int32Array, own: Float64Array): Float64Array {
+    const rest = new Float64Array(own.length);
+    let mean = 0;
+    for (let i = 0; i < own.length; i++) mean += own[i]! / own.length;
+    for (let bin = 0; bin < binCount; bin++) {
+      const [from, to] = [this.starts[bin]!, this.starts[bin + 1]!];
+      const shift = mean - this.sumOf(bin, order, own) / (to - from);
+      for (let place = from; place < to; place++) rest[order[place]!] = own[order[place]!]! + shift;
+    }
+    return rest;
+  }
 
-function meanOf(own: Float64Array): number {
-  return own.reduce((sum, value) => sum + value, 0) / own.length;
+  private sumOf(bin: number, order: Int32Array, own: Float64Array): number {
+    const to = this.starts[bin + 1]!;
+    let sum = 0;
+    for (let place = this.starts[bin]!; place < to; place++) sum += own[order[place]!]!;
+    return sum;
+  }
 }
