@@ -5,6 +5,9 @@ import type { CandidateModel } from './candidate-model.js';
 /** Points over the range, ends included. */
 const pointCount = 201;
 
+/** A balanced feature needs next to no effort; a margin beyond this tells nothing more and would not be a number. */
+export const largestMargin = 1000;
+
 /** Smallest share of effort left over the range, and the lowest static effort on the way. */
 export interface EffortSearch {
   /** Effort available from the weakest bus over the largest effort needed. */
@@ -24,7 +27,7 @@ export function searchEfforts(model: CandidateModel): EffortSearch {
   const availableEffort =
     drive.forwardEfficiency * drive.speedConstant * (bus.weakV / drive.resistanceOhm - drive.noLoadCurrentA);
   const search: EffortSearch = {
-    marginRatio: Number.POSITIVE_INFINITY,
+    marginRatio: largestMargin,
     marginAt: range.lowest,
     lowestStatic: Number.POSITIVE_INFINITY,
     lowestAt: range.lowest,

@@ -1,10 +1,11 @@
+import type { CandidateRun } from '../../simulate/outcome.js';
 import type { AssistSpring } from '../../study/feature.js';
 import { assumedBurden, withSpringMass } from './burdens.js';
 import type { ChangeBurden, ChangeSetting, LesserChangeId } from './lesser-change.js';
 import { type Attempt, type ChangeKind, proposal, type Setup } from './proposal.js';
 import { SpringBench } from './spring-bench.js';
 import { springSideEffects } from './spring-effects.js';
-import { balancingCoil, coilFamily, largestGravity, linearFamily } from './spring-families.js';
+import { balancingCoil, coilFamily, linearFamily } from './spring-families.js';
 import { bestSpring, type FoundSpring } from './spring-search.js';
 import * as say from './spring-words.js';
 import { lengthText, placeText, rateText } from './words.js';
@@ -22,9 +23,8 @@ export const assistSpring: ChangeKind = {
   family: 'spring',
   propose(setup) {
     const bench = new SpringBench(setup);
-    const { load, range } = bench.model;
-    if (!(largestGravity(load, range) > 0)) return { reason: say.nothingToCarry() };
-    const found = bestSpring(bench, linearFamily(load, range));
+    if (!(bench.largestGravity > 0)) return { reason: say.nothingToCarry() };
+    const found = bestSpring(bench, linearFamily(bench));
     return worthwhile(setup, bench, found, (spring) => {
       const isHinge = setup.study.feature.kind === 'hinge';
       return proposal({
@@ -34,6 +34,7 @@ export const assistSpring: ChangeKind = {
         settings: linearSettings(spring, isHinge),
         burden: burdenOf('assist-spring', bench, spring, setup.study.feature.featureCount),
         setup: withSpring(setup, spring),
+        corrected: (run) => withEndlessMargin(bench, spring, run),
         sideEffects: (before, after) => springSideEffects(bench, spring, before, after),
       });
     });
@@ -48,11 +49,10 @@ export const anchoredCoil: ChangeKind = {
     const { feature } = setup.study;
     if (feature.kind !== 'hinge') return { reason: say.noHinge() };
     const bench = new SpringBench(setup);
-    const { load, range } = bench.model;
-    if (!(largestGravity(load, range) > 0)) return { reason: say.nothingToCarry() };
+    if (!(bench.largestGravity > 0)) return { reason: say.nothingToCarry() };
     const found = exactWhereClose(
       bench,
-      bestSpring(bench, coilFamily(load, range, feature.tipDistanceM)),
+      bestSpring(bench, coilFamily(bench, feature.tipDistanceM)),
       feature.tipDistanceM,
     );
     return worthwhile(setup, bench, found, (spring) =>
@@ -63,6 +63,7 @@ export const anchoredCoil: ChangeKind = {
         settings: coilSettings(spring),
         burden: burdenOf('anchored-coil', bench, spring, feature.featureCount),
         setup: withSpring(setup, spring),
+        corrected: (run) => withEndlessMargin(bench, spring, run),
         sideEffects: (before, after) => springSideEffects(bench, spring, before, after),
       }),
     );
@@ -104,6 +105,14 @@ function burdenOf(
 ): ChangeBurden {
   const tightest = Math.min(bench.lowerStop, bench.model.range.lowest);
   return withSpringMass(assumedBurden(id, features), say.storedEnergyJ(spring, tightest), features);
+}
+
+/** A drive that has nothing to bear has a margin without end; it is written as this many times, so that it passes. */
+const endlessMargin = 1000;
+
+function withEndlessMargin(bench: SpringBench, spring: AssistSpring, run: CandidateRun): CandidateRun {
+  if (!bench.leavesNothing(spring)) return run;
+  return { ...run, nominal: { ...run.nominal, torqueMarginRatio: endlessMargin } };
 }
 
 function withSpring({ study, candidate }: Setup, spring: AssistSpring): Setup {

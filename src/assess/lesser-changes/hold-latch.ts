@@ -1,9 +1,8 @@
-import { gravityEffortAt } from '../../physics/load.js';
 import { prepareCandidate } from '../../simulate/candidate.js';
-import { loadOf } from '../../simulate/mechanics.js';
 import type { Cue } from '../../study/show.js';
 import { newtons, percent, shortTime } from '../figures.js';
 import { assumedBurden } from './burdens.js';
+import { gravityAt } from './feature-efforts.js';
 import { powerCutChange } from './power-cut-words.js';
 import { type ChangeKind, proposal, type Setup } from './proposal.js';
 import { bearingPositions } from './rest-on-stop.js';
@@ -72,8 +71,9 @@ function longestHeldPlace({ study, candidate }: Setup): number | null {
 
 /** Effort of gravity with the bounce of the carrier; on a hinge also as a force near it. */
 function strength({ study, candidate }: Setup, place: number): string {
-  const load = loadOf(study, candidate.sheet);
-  const effort = Math.abs(gravityEffortAt(load, place)) * (1 + load.bounceFraction);
+  const { model } = prepareCandidate(study, candidate);
+  const { load } = model;
+  const effort = Math.abs(gravityAt(model, place)) * (1 + load.bounceFraction);
   if (!load.isHinge) return effortText(effort, false);
   return `${effortText(effort, true)}, that is ${newtons(effort / latchArmM)} at 100 mm from the hinge`;
 }

@@ -1,8 +1,8 @@
-import { staticEffort } from '../../physics/load.js';
-import { loadOf } from '../../simulate/mechanics.js';
+import { prepareCandidate } from '../../simulate/candidate.js';
 import type { Candidate } from '../../study/study.js';
 import { shortTime } from '../figures.js';
 import { assumedBurden } from './burdens.js';
+import { featureEffortAt } from './feature-efforts.js';
 import type { ChangeSetting } from './lesser-change.js';
 import { powerCutChange } from './power-cut-words.js';
 import { type ChangeKind, proposal, type Setup } from './proposal.js';
@@ -46,10 +46,10 @@ export const restOnStop: ChangeKind = {
 /** Stops the feature lies on by itself, and the latch. */
 export function bearingPositions({ study, candidate }: Setup): number[] {
   const { lowerStopPosition, upperStopPosition, latchPosition } = study.feature;
-  const load = loadOf(study, candidate.sheet);
+  const { model } = prepareCandidate(study, candidate);
   const places = latchPosition === null ? [] : [latchPosition];
-  if (staticEffort(load, lowerStopPosition) >= 0) places.push(lowerStopPosition);
-  if (staticEffort(load, upperStopPosition) <= 0) places.push(upperStopPosition);
+  if (featureEffortAt(model, lowerStopPosition) >= 0) places.push(lowerStopPosition);
+  if (featureEffortAt(model, upperStopPosition) <= 0) places.push(upperStopPosition);
   return places;
 }
 

@@ -46,7 +46,9 @@ export const packsInParallel: ChangeKind = {
     const lead = assumedBurden('packs-in-parallel');
     const burden = carried > 1 ? lead : withPack(lead, pack);
     const count = Math.max(2, carried);
-    const setup = { study: { ...study, pack: doubled(pack), packsCarriedCount: count }, candidate };
+    const pairs = Math.floor(count / 2);
+    const setup = { study: { ...study, pack: doubled(pack), packsCarriedCount: pairs }, candidate };
+    const oddKg = (count - 2 * pairs) * (pack.massKg ?? 0);
     return proposal({
       parts: ['packs-in-parallel'],
       title: 'Two packs in parallel',
@@ -66,16 +68,23 @@ export const packsInParallel: ChangeKind = {
       ],
       burden,
       setup,
-      addedBodyMassKg: lead.massKg,
-      packsInTurnCount: Math.floor(count / 2),
+      addedBodyMassKg: lead.massKg + oddKg,
+      packsInTurnCount: pairs,
       sideEffects: () => [...faults(study), ...swapping(carried)],
     });
   },
 };
 
-/** The pack with its twin beside it; `massKg` stays that of one, `packsCarriedCount` counts them singly. */
+/** The pack with its twin beside it, as one pack of twice the charge, mass and price. */
 export function doubled(pack: Pack): Pack {
-  return { ...pack, parallelCount: 2 * pack.parallelCount, capacityC: 2 * pack.capacityC };
+  const twice = (figure: number | null) => (figure === null ? null : 2 * figure);
+  return {
+    ...pack,
+    parallelCount: 2 * pack.parallelCount,
+    capacityC: 2 * pack.capacityC,
+    massKg: twice(pack.massKg),
+    priceMoney: twice(pack.priceMoney),
+  };
 }
 
 /** Resistance of a pack to a sudden fault: what it has at once, before its cells relax. */

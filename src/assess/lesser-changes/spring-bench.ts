@@ -1,9 +1,15 @@
-import { driveEffortPushing, speedRatio } from '../../physics/linkage.js';
-import { type LoadParameters, peakEffort, staticEffort } from '../../physics/load.js';
 import { prepareCandidate } from '../../simulate/candidate.js';
 import type { CandidateModel } from '../../simulate/candidate-model.js';
 import type { AssistSpring } from '../../study/feature.js';
 import type { Cue } from '../../study/show.js';
+import {
+  driveShareAt,
+  evenPositions,
+  featureEffortAt,
+  featureEfforts,
+  gravityAt,
+  withSpringOn,
+} from './feature-efforts.js';
 import type { Setup } from './proposal.js';
 import { holdDrawW, moveDrawW } from './spring-draw.js';
 
@@ -28,6 +34,9 @@ export class SpringBench {
   readonly model: CandidateModel;
   readonly lowerStop: number;
   private readonly positions: number[];
+  /** What walking, gust and friction add at each position, whatever the spring. */
+  private readonly shakenEfforts: number[];
+  private readonly driveShares: number[];
   private readonly peaks: Peaks;
   private readonly lowestAllowed: number;
   private readonly loop: readonly Cue[];
@@ -35,22 +44,25 @@ export class SpringBench {
 
   constructor({ study, candidate }: Setup) {
     this.model = prepareCandidate(study, candidate).model;
-    const { lowest, highest } = this.model.range;
-    this.positions = Array.from(
-      { length: pointCount },
-      (_, i) => lowest + ((highest - lowest) * i) / (pointCount - 1),
+    const { range, load } = this.model;
+    this.positions = evenPositions(range.lowest, range.highest, pointCount);
+    this.shakenEfforts = this.positions.map(
+      (position) =>
+        Math.abs(gravityAt(this.model, position)) * load.bounceFraction +
+        load.gustEffort +
+        load.frictionEffort,
     );
+    this.driveShares = this.positions.map((position) => driveShareAt(this.model, position));
     this.lowerStop = study.feature.lowerStopPosition;
     this.loop = study.show.loop;
     this.loopS = this.loop.reduce((sum, cue) => sum + cue.durationS, 0);
-    this.peaks = this.peaksOf(this.model.load);
-    const today = staticEffort(this.model.load, this.lowerStop);
-    this.lowestAllowed = Math.min(today, this.model.load.frictionEffort);
+    this.peaks = this.peaksOf(featureEfforts(this.model, this.positions));
+    this.lowestAllowed = Math.min(featureEffortAt(this.model, this.lowerStop), load.frictionEffort);
   }
 
-  /** The load with another spring in place of the one that may be there. */
-  loadWith(spring: AssistSpring): LoadParameters {
-    return { ...this.model.load, spring };
+  /** Largest effort of gravity over the cue range; negative where it pushes the feature up everywhere. */
+  get largestGravity(): number {
+    return Math.max(...this.positions.map((position) => gravityAt(this.model, position)));
   }
 
   /**
@@ -59,14 +71,22 @@ export class SpringBench {
    * and a cord stays taut.
    */
   allows(spring: AssistSpring): boolean {
-    const load = this.loadWith(spring);
-    const most = (1 + slack) * this.peaks.worst;
-    if (staticEffort(load, this.lowerStop) < this.lowestAllowed - slack * this.peaks.still) return false;
-    const peaks = this.peaksOf(load);
-    if (!(peaks.still <= (1 + slack) * this.peaks.still && peaks.worst <= most)) return false;
-    if (!(peaks.drive <= (1 + slack) * this.peaks.drive)) return false;
-    if (this.model.coupling.kind !== 'spool') return true;
-    return this.positions.every((position) => staticEffort(load, position) >= -slack * this.peaks.still);
+    const model = withSpringOn(this.model, spring);
+    const most = (peak: number) => (1 + slack) * peak;
+    if (featureEffortAt(model, this.lowerStop) < this.lowestAllowed - slack * this.peaks.still) return false;
+    const efforts = featureEfforts(model, this.positions);
+    const { still, worst, drive } = this.peaksOf(efforts);
+    if (!(still <= most(this.peaks.still) && worst <= most(this.peaks.worst))) return false;
+    if (!(drive <= most(this.peaks.drive))) return false;
+    return (
+      this.model.coupling.kind !== 'spool' || efforts.every((effort) => effort >= -slack * this.peaks.still)
+    );
+  }
+
+  /** Whether a spring leaves the drive nothing to bear anywhere in the cue range, not even bounce or friction. */
+  leavesNothing(spring: AssistSpring): boolean {
+    const { drive } = this.peaksOf(featureEfforts(withSpringOn(this.model, spring), this.positions));
+    return drive <= slack * this.peaks.drive;
   }
 
   /**
@@ -74,11 +94,10 @@ export class SpringBench {
    * a little too small and too large: a balance that only an exact rate reaches is worth nothing to a maker.
    */
   drawW(spring: AssistSpring): number {
-    const model = { ...this.model, load: this.loadWith(spring) };
-    const missed = [1 - rateErrorFraction, 1 + rateErrorFraction].map((factor) => ({
-      ...this.model,
-      load: this.loadWith(scaled(spring, factor)),
-    }));
+    const model = withSpringOn(this.model, spring);
+    const missed = [1 - rateErrorFraction, 1 + rateErrorFraction].map((factor) =>
+      withSpringOn(this.model, scaled(spring, factor)),
+    );
     let energyJ = 0;
     for (const cue of this.loop) {
       if (cue.action === 'move') energyJ += cue.durationS * moveDrawW(model, cue);
@@ -89,16 +108,15 @@ export class SpringBench {
     return energyJ / this.loopS;
   }
 
-  private peaksOf(load: LoadParameters): Peaks {
-    const { coupling } = this.model;
+  /** Walking, gust and friction act either way, so the worst is what they add to the magnitude. (M1) */
+  private peaksOf(efforts: readonly number[]): Peaks {
     const peaks: Peaks = { still: 0, worst: 0, drive: 0 };
-    for (const position of this.positions) {
-      const worst = peakEffort(load, position);
-      const ratio = speedRatio(coupling, position);
-      peaks.still = Math.max(peaks.still, Math.abs(staticEffort(load, position)));
-      peaks.worst = Math.max(peaks.worst, Math.abs(worst));
-      peaks.drive = Math.max(peaks.drive, Math.abs(driveEffortPushing(worst, ratio, coupling)));
-    }
+    efforts.forEach((effort, i) => {
+      const worst = Math.abs(effort) + this.shakenEfforts[i]!;
+      peaks.still = Math.max(peaks.still, Math.abs(effort));
+      peaks.worst = Math.max(peaks.worst, worst);
+      peaks.drive = Math.max(peaks.drive, worst * this.driveShares[i]!);
+    });
     return peaks;
   }
 }

@@ -1,9 +1,8 @@
-import { driveEffortYielding, speedRatio } from '../../physics/linkage.js';
-import { staticEffort } from '../../physics/load.js';
-import { unpoweredHoldingEffort } from '../../simulate/power-cut.js';
+import { staysUnpowered } from '../../simulate/power-cut.js';
 import type { AssistSpring } from '../../study/feature.js';
 import type { Cue } from '../../study/show.js';
 import { joules, percent, plain, watts } from '../figures.js';
+import { evenLoad, evenPositions, featureEffortAt, withSpringOn } from './feature-efforts.js';
 import { powerCutChange } from './power-cut-words.js';
 import type { Tried } from './proposal.js';
 import { rateErrorFraction, type SpringBench, scaled } from './spring-bench.js';
@@ -37,46 +36,34 @@ export function springSideEffects(
 
 /** Where the spring is stronger than the load, by how much, and what the unpowered drive makes of it. */
 function overbalance(bench: SpringBench, spring: AssistSpring, worn: boolean): string[] {
-  const load = bench.loadWith(spring);
-  const { highest } = bench.model.range;
-  const from = bench.lowerStop;
-  const positions = Array.from(
-    { length: pointCount },
-    (_, i) => from + ((highest - from) * i) / (pointCount - 1),
-  );
-  const effortAt = (position: number) => staticEffort(load, position);
-  const largest = Math.max(
-    ...positions.map((position) => Math.abs(staticEffort(bench.model.load, position))),
-  );
+  const model = withSpringOn(bench.model, spring);
+  const { isHinge } = model.load;
+  const positions = evenPositions(bench.lowerStop, model.range.highest, pointCount);
+  const effortAt = (position: number) => featureEffortAt(model, position);
+  const largest = Math.max(...positions.map((position) => Math.abs(featureEffortAt(bench.model, position))));
   const over = positions.filter((position) => effortAt(position) < -balancedFraction * largest);
   if (over.length === 0) return [];
   const worst = over.reduce((a, b) => (effortAt(b) < effortAt(a) ? b : a));
-  const [low, high] = [
-    placeText(Math.min(...over), load.isHinge),
-    placeText(Math.max(...over), load.isHinge),
-  ];
+  const [low, high] = [placeText(Math.min(...over), isHinge), placeText(Math.max(...over), isHinge)];
   const where = low === high ? `At ${low}` : `Between ${low} and ${high}`;
-  const most = effortText(-effortAt(worst), load.isHinge);
+  const most = effortText(-effortAt(worst), isHinge);
   const free = frictionHolds(bench, worst, -effortAt(worst), worn)
     ? 'without power the friction of the drive holds it there'
     : 'without power it rises there';
   return [`${where} the spring outweighs the feature by up to ${most}: the drive has to pull down; ${free}.`];
 }
 
-/** Whether joint and unpowered drive hold an effort back. (M20) */
-function frictionHolds({ model }: SpringBench, position: number, effort: number, worn: boolean): boolean {
-  const ratio = Math.abs(speedRatio(model.coupling, position));
-  const pulling = driveEffortYielding(effort - model.load.frictionEffort, ratio, model.coupling);
-  return pulling <= unpoweredHoldingEffort(model, worn);
-}
+/** Whether joint and unpowered drive hold an effort back, as a weight of that size would be held. (M20) */
+const frictionHolds = ({ model }: SpringBench, position: number, effort: number, worn: boolean): boolean =>
+  staysUnpowered({ ...model, load: evenLoad(model, effort) }, position, worn);
 
 function onTheStop(bench: SpringBench, spring: AssistSpring): string[] {
-  const load = bench.loadWith(spring);
-  const effort = staticEffort(load, bench.lowerStop);
+  const { load } = bench.model;
+  const effort = featureEffortAt(withSpringOn(bench.model, spring), bench.lowerStop);
   const place = placeText(bench.lowerStop, load.isHinge);
   if (effort <= 1.05 * load.frictionEffort) {
     return [
-      `It only just comes down onto its lower stop at ${place} by itself: the friction of a new skin can keep it off.`,
+      `It only just comes down onto its lower stop at ${place} by itself: a joint that grows stiffer can keep it off.`,
     ];
   }
   return [`It still lies on its lower stop at ${place} with ${effortText(effort, load.isHinge)}.`];
@@ -97,7 +84,7 @@ function missedRate(bench: SpringBench, spring: AssistSpring, loop: readonly Cue
 }
 
 function meanHoldW(bench: SpringBench, spring: AssistSpring, holds: readonly Cue[]): number {
-  const model = { ...bench.model, load: bench.loadWith(spring) };
+  const model = withSpringOn(bench.model, spring);
   const timeS = holds.reduce((sum, cue) => sum + cue.durationS, 0);
   return holds.reduce((sum, cue) => sum + cue.durationS * holdDrawW(model, cue.fromPosition), 0) / timeS;
 }

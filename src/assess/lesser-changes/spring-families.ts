@@ -1,19 +1,8 @@
-import { gravityEffortAt, type LoadParameters } from '../../physics/load.js';
-import type { CueRange } from '../../simulate/mechanics.js';
+import type { LoadParameters } from '../../physics/load.js';
 import type { AssistSpring } from '../../study/feature.js';
+import { noSpring } from './feature-efforts.js';
+import type { SpringBench } from './spring-bench.js';
 import type { SpringFamily } from './spring-search.js';
-
-/** No spring at all; the others are changes of it. */
-export const noSpring: AssistSpring = {
-  form: 'none',
-  stiffness: 0,
-  freePosition: 0,
-  constantEffort: 0,
-  rateNPerM: 0,
-  frameArmM: 0,
-  featureArmM: 0,
-  freeLengthM: 0,
-};
 
 /** A torsion spring is wound up by at most half a turn beyond the travel (from experience). */
 const mostWindRad = Math.PI;
@@ -27,22 +16,14 @@ const leastDistance = 1e-3;
 /** No spring need be stronger than this times the load it carries. */
 const mostStrength = 1.2;
 
-/** Largest effort of gravity over the cue range; 0 where gravity pushes the feature up everywhere. */
-export function largestGravity(load: LoadParameters, { lowest, highest }: CueRange): number {
-  let largest = 0;
-  for (let i = 0; i <= 40; i++)
-    largest = Math.max(largest, gravityEffortAt(load, lowest + ((highest - lowest) * i) / 40));
-  return largest;
-}
-
 /**
  * Torsion springs on a hinge, springs along a rail: first the effort at the lowest cue position, then how far
  * beyond the highest they go slack. They push upwards over the whole range.
  */
-export function linearFamily(load: LoadParameters, range: CueRange): SpringFamily {
+export function linearFamily({ model: { load, range }, largestGravity }: SpringBench): SpringFamily {
   const travel = range.highest - range.lowest;
   const beyond = load.isHinge ? mostWindRad : mostTravels * travel;
-  const strongest = mostStrength * largestGravity(load, range);
+  const strongest = mostStrength * largestGravity;
   return {
     firstCount: 11,
     secondCount: 7,
@@ -69,9 +50,9 @@ export function coilArmM(tipDistanceM: number): number {
  * Coil springs from an anchor straight above the hinge, by their rate: led over an eyelet at the anchor, so that
  * they are slack where anchor and hook would meet (free length 0).
  */
-export function coilFamily(load: LoadParameters, range: CueRange, tipDistanceM: number): SpringFamily {
+export function coilFamily({ largestGravity }: SpringBench, tipDistanceM: number): SpringFamily {
   const armM = coilArmM(tipDistanceM);
-  const strongest = mostStrength * largestGravity(load, range);
+  const strongest = mostStrength * largestGravity;
   return {
     firstCount: 21,
     secondCount: 1,

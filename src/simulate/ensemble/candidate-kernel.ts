@@ -17,6 +17,7 @@ import { leastShakenEfficiency, staysUnpowered } from '../power-cut.js';
 import { crushDistanceM, pushAt } from '../push.js';
 import { startUpCurrentA } from '../start-up.js';
 import { thermalOf } from '../thermal-model.js';
+import { largestMargin } from '../torque-margin.js';
 import {
   type CueGeometry,
   cueGeometry,
@@ -204,7 +205,7 @@ export class CandidateKernel {
       drive.speedConstant *
       (bus.weakV / drive.resistanceOhm - drive.noLoadCurrentA);
     const either = load.frictionEffort + load.gustEffort;
-    let margin = Number.POSITIVE_INFINITY;
+    let margin = largestMargin;
     this.lowestStatic = Number.POSITIVE_INFINITY;
     for (let i = 0; i < rangePointCount; i++) {
       const gravity = state.gravity(model, range.cosines[i]!, range.sines[i]!);
