@@ -138,7 +138,7 @@ export class CandidateKernel {
     } else {
       for (const name of movingOutcomes) set(name, Number.NaN);
     }
-    const holdA = moves && played.holdS > 0 ? played.holdChargeC / played.holdS : moves ? 0 : Number.NaN;
+    const holdA = played.holdS > 0 ? played.holdChargeC / played.holdS : 0;
     set('holdPackCurrentA', holdA);
     set('holdPowerW', holdA * bus.packNominalV);
     set('settledHoldWindingK', airK + this.settledHoldRise(model, thermal));

@@ -65,7 +65,7 @@ export class CueKernel {
     for (let i = 0; i < this.poses.length; i++) {
       this.poses[i]!.draw(geometry.poses[i]!, model, state, heatBounce);
     }
-    for (let c = 0; c < geometry.cues.length && out.moves; c++) {
+    for (let c = 0; c < geometry.cues.length; c++) {
       const cue = geometry.cues[c]!;
       loads.coolHeatsW[c] = 0;
       loads.warmHeatsW[c] = 0;
@@ -87,7 +87,12 @@ export class CueKernel {
     const ratio = model.switched
       ? this.switched.play(move, c, waiting, geometry.cues[c]!.lightsFraction)
       : this.positioned.play(move, c);
-    if (ratio === 0) out.moves = false;
+    if (ratio === 0) {
+      // The rest is still played, because what holding takes can be told all the same.
+      out.moves = false;
+      this.loads.durationsS[c] = 0;
+      return;
+    }
     out.writtenMoveS += move.durationS;
     out.stretchedMoveS += move.durationS * Math.max(ratio, 1 / ratio);
   }

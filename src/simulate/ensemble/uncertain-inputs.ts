@@ -46,7 +46,7 @@ export function uncertainInputs(study: Study): UncertainInput[] {
 function inputFrom(study: Study, entry: Provenance): UncertainInput | null {
   const { path, spread, value } = entry;
   if (spread === null || spread.shape === 'exact' || typeof value !== 'number') return null;
-  if (path.startsWith('packs.')) return null;
+  if (/^(packs|measured)\./.test(path)) return null;
   const name = path.slice(path.lastIndexOf('.') + 1);
   if (withoutEffect.has(name)) return null;
   const candidate = ownerOf(study, path);
