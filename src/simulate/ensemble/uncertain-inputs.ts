@@ -1,3 +1,4 @@
+import { driveTypes } from '../../drives/registry.js';
 import { bodyInertia } from '../../physics/load.js';
 import type { Bounds } from '../../quantity/quantile.js';
 import type { Spread } from '../../quantity/spread.js';
@@ -31,7 +32,7 @@ const conditions: Record<string, (candidate: Candidate) => boolean> = {
   ratedEffort: ({ sheet }) => sheet.stallEffort === null,
   ratedSpeed: ({ sheet }) => sheet.stallEffort === null,
   ratedCurrentA: ({ sheet }) => sheet.stallEffort === null,
-  staticFrictionRatio: ({ kind }) => kind !== 'position-servo',
+  staticFrictionRatio: ({ kind }) => driveTypes[kind].locksByCalculation,
 };
 
 /**
