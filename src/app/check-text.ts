@@ -1,28 +1,41 @@
 import { obstacles } from '../assess/answer.js';
 import type { Assessment, CandidateAssessment, MeasurementAdvice } from '../assess/assessment.js';
+import { inDraws } from '../assess/certainty/sureness.js';
+import type { Certainty } from '../assess/certainty.js';
 import { wrapped } from './wrap.js';
 
 /** How many measurements are named. */
 const named = 3;
 
 /**
- * What `check` says of a study without errors: whether each candidate passes, what its sheet cannot mean, how many
- * figures are the user's own, and what to measure first.
+ * What `check` says of a study without errors: whether each candidate passes and how surely, what its sheet cannot
+ * mean, the verdict, how the measurements agree, how many figures are the user's own, and what to measure first.
  * @param width columns to write in
  */
 export function checkText(assessment: Assessment, width: number): string {
+  const { verdict, certainty } = assessment;
   return [
     assessment.study.about.project,
     '',
-    ...assessment.candidates.flatMap((candidate) => candidateLines(candidate, width)),
+    ...assessment.candidates.flatMap((candidate) => candidateLines(candidate, certainty, width)),
+    '',
+    ...wrapped(verdict.sentence, width),
+    ...wrapped(`${verdict.confidence.word.toUpperCase()}: ${verdict.confidence.sentence}`, width),
+    ...calibrationLines(certainty, width),
     '',
     `Figures: ${assessment.figuresGiven} yours, ${assessment.figuresAssumed} assumed.`,
     ...measurements(assessment.nextMeasurements, width),
   ].join('\n');
 }
 
-function candidateLines(candidate: CandidateAssessment, width: number): string[] {
-  const verdict = `${candidate.id}: ${obstacles(candidate)}`;
+function candidateLines(
+  candidate: CandidateAssessment,
+  certainty: Certainty | null,
+  width: number,
+): string[] {
+  const passing = certainty?.candidates[candidate.id]?.passProbability ?? null;
+  const sure = passing === null ? '' : `; every limit holds in ${inDraws(passing)} of the draws`;
+  const verdict = `${candidate.id}: ${obstacles(candidate)}${sure}`;
   const odd = candidate.findings.filter((finding) => finding.severity !== 'note');
   return [
     ...wrapped(verdict, width, '', '    '),
@@ -30,6 +43,26 @@ function candidateLines(candidate: CandidateAssessment, width: number): string[]
       wrapped(`${severity}${field === null ? '' : `, ${field}`}: ${message}`, width, '    ', '    '),
     ),
   ];
+}
+
+/** What the readings on the drive of today did, or why they did nothing. */
+function calibrationLines(certainty: Certainty | null, width: number): string[] {
+  const calibration = certainty?.calibration ?? null;
+  if (calibration === null) return [];
+  const { contradiction, bandsGiven, temper } = calibration;
+  const count = Math.round(calibration.effectiveSampleSize);
+  const readings = calibration.measured.map(({ quantity }) => quantity.replaceAll('_', ' ')).join(', ');
+  if (contradiction !== null) {
+    return wrapped(
+      `Measured ${readings} and what is computed cannot both be right: they lie apart by ${contradiction.smallestChiSquare.toFixed(1)} where ${contradiction.bound.toFixed(1)} happens once in a hundred times. Look for a wrong figure before trusting any candidate.`,
+      width,
+    );
+  }
+  if (!bandsGiven) {
+    return wrapped(`Measured ${readings} agrees with draws worth ${count} only: too few for bands.`, width);
+  }
+  const softened = temper < 1 ? `, softened to ${Math.round(temper * 100)} %` : '';
+  return wrapped(`The draws agree with the measured ${readings}${softened}: worth ${count} of them.`, width);
 }
 
 function measurements(advice: MeasurementAdvice[], width: number): string[] {

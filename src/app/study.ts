@@ -1,16 +1,15 @@
-import { assess } from '../assess/assess.js';
 import type { Assessment } from '../assess/assessment.js';
-import { measurementAdvice } from '../assess/measurements.js';
+import { conclude } from '../assess/conclude.js';
 import { assumptionsFile, type InputFile } from '../input/files.js';
 import { howToMeasure } from '../input/how-to-measure.js';
 import { readAssumptions } from '../input/read-assumptions.js';
+import { readPointsOfView } from '../input/read-points-of-view.js';
 import { readStudy } from '../input/read-study.js';
 import type { Result } from '../problem/issue.js';
 import { renderJson } from '../render/json/render-json.js';
 import { renderTerminal, type TerminalOptions } from '../render/terminal/render-terminal.js';
 import { buildReport, summarise, type Templates, toResults } from '../report/index.js';
 import { simulateCandidate } from '../simulate/candidate.js';
-import type { Candidate, Study } from '../study/study.js';
 import { inputHash, inputsAsRead } from './input-hash.js';
 
 /** What a run starts from: the study's files, the templates, and what the user wants to try instead. */
@@ -45,27 +44,46 @@ export interface ReportFiles {
                                               bytes ◄──5 render── document
 */
 
-/** From files to the assessment, or to the issues that stand in its way. */
-export function assessStudy(request: StudyRequest): Result<Assessment> {
+/**
+ * From files to the assessment, or to the issues that stand in its way.
+ * @param depth `ranking` leaves out what only the report shows
+ */
+export function assessStudy(
+  request: StudyRequest,
+  depth: 'ranking' | 'report' = 'report',
+): Result<Assessment> {
   // 1 Read: text → a checked study in SI, or every issue of every file.
-  request.progress('reading the study');
-  const read = readStudy(request.files, readAssumptions(request.templates), request.changes);
+  const { progress, templates, files, changes, version } = request;
+  progress('reading the study');
+  const assumptions = readAssumptions(templates);
+  const read = readStudy(files, assumptions, changes);
   if (!read.ok) return read;
   const study = read.value;
+  const { views, issues: viewIssues } = readPointsOfView(templates, study, assumptions);
+  const issues = [...read.issues, ...viewIssues];
+  if (viewIssues.some(({ severity }) => severity === 'error')) return { ok: false, issues };
 
-  // 2 Simulate: what each candidate does, before anybody judges it.
-  request.progress('computing the candidates');
+  // 2 Simulate: what each candidate does with the figures as they stand, before anybody judges it.
+  progress('computing the candidates');
   const runs = study.candidates.map((candidate) => simulateCandidate(study, candidate));
 
-  // 3 Judge: limits, scores, rank, cautions, the answer; then what to measure first.
-  const inputs = inputsAsRead(request.files);
-  const hash = inputHash(inputs, request.templates[assumptionsFile] ?? '', request.changes);
-  const assessment = assess(study, runs, { version: request.version, inputHash: hash, inputs });
-  request.progress('finding what to measure first');
-  const simulate = (changed: Study, candidate: Candidate) => simulateCandidate(changed, candidate, 'sketch');
-  const tools = { simulate, howToMeasure };
-  const nextMeasurements = measurementAdvice(study, assessment.candidates, tools);
-  return { ok: true, value: { ...assessment, nextMeasurements }, issues: read.issues };
+  // 3 Judge: draws of what is not exactly known, limits, scores, lesser changes, the day, and the verdict.
+  const inputs = inputsAsRead(files);
+  const hash = inputHash(inputs, templates[assumptionsFile] ?? '', changes);
+  const assessment = conclude(
+    study,
+    runs,
+    { version, inputHash: hash, inputs },
+    {
+      simulate: (changed, candidate) => simulateCandidate(changed, candidate, 'sketch'),
+      simulateFully: simulateCandidate,
+      howToMeasure,
+      views,
+      depth,
+      progress,
+    },
+  );
+  return { ok: true, value: assessment, issues };
 }
 
 /** The assessment as the files of a report: `report.pdf` and `results.json`. */

@@ -32,6 +32,9 @@ export interface DecisionRecord {
   lookAgain: string | null;
   /** Id of the earlier record that this one replaces. */
   supersedes: string | null;
+  /** What the program said at that time, and how sure it was; a sentence each. */
+  verdict: string;
+  confidence: string;
   /** First in rank among those that pass; null when none does. */
   leader: string | null;
   baseline: string | null;
@@ -73,6 +76,8 @@ const textKeys = [
   'because',
   'by',
   'date',
+  'verdict',
+  'confidence',
   'version',
   'modelVersion',
   'inputHash',

@@ -20,8 +20,13 @@ const onWindows = process.platform === 'win32';
 /** The disk of this machine: the only place where the archive touches files. */
 export const disk: FileOperations = {
   kindOf(path) {
-    const found = lstatSync(path, { throwIfNoEntry: false });
-    return found === undefined ? null : kindOf(found);
+    try {
+      return kindOf(lstatSync(path));
+    } catch (error) {
+      // Below a file, or in a folder that nobody may look into, there is nothing.
+      if (['ENOENT', 'ENOTDIR', 'EACCES'].includes(codeOf(error))) return null;
+      throw error;
+    }
   },
   list(folder) {
     return readdirSync(folder, { withFileTypes: true })
@@ -30,7 +35,7 @@ export const disk: FileOperations = {
   },
   read(path) {
     // Not blocking: a pipe with the name of a file must not stop the program.
-    const handle = openSync(path, constants.O_RDONLY | constants.O_NOFOLLOW | (constants.O_NONBLOCK ?? 0));
+    const handle = openSync(path, constants.O_RDONLY | constants.O_NOFOLLOW | constants.O_NONBLOCK);
     try {
       return new Uint8Array(readFileSync(handle));
     } finally {
@@ -70,6 +75,8 @@ function isRunning(processId: string): boolean {
     // Signal 0 asks whether the process is there and does nothing to it.
     return process.kill(Number(processId), 0);
   } catch (error) {
-    return (error as NodeJS.ErrnoException).code === 'EPERM';
+    return codeOf(error) === 'EPERM';
   }
 }
+
+const codeOf = (error: unknown): string => (error as NodeJS.ErrnoException).code ?? '';

@@ -4,14 +4,17 @@ import type { Study } from '../study/study.js';
 import { answerOf } from './answer.js';
 import { type Assessment, type CandidateAssessment, modelVersion, resultsFormat } from './assessment.js';
 import { cautionsOf } from './cautions.js';
-import type { Judged } from './criterion-values.js';
+import type { DrawnFigures, Judged } from './criterion-values.js';
 import { limitsOf, passesAll } from './limits.js';
 import { protectionOf } from './protection.js';
 import { compareForRank, nonDominatedIds } from './ranking.js';
 import { criterionOutcomes, scoreOf } from './scores.js';
+import { nominalVerdict } from './verdict/nominal-verdict.js';
 
 /** What the caller knows about the run and the study does not. */
 export interface AssessmentContext {
+  /** What was drawn, by candidate; left out without draws. */
+  drawn?: ReadonlyMap<string, DrawnFigures>;
   /** Version of the program. */
   version: string;
   /** Hash over all input files. */
@@ -23,14 +26,16 @@ export interface AssessmentContext {
  * Judges every candidate of a study: limits with margins, worth and score on the user's own weights, rank,
  * cautions, protection, and the answer in words. Pure: the same runs give the same assessment.
  *
- * What to measure first is left empty; it needs more simulations and is added by whoever asks for it.
+ * What needs draws or more simulations is left empty: how sure it is, the lesser changes, the day, what to measure
+ * first.
  * @param runs one for each candidate, in the study's order
  */
 export function assess(study: Study, runs: CandidateRun[], context: AssessmentContext): Assessment {
-  const all = judgedOf(study, runs);
+  const all = judgedOf(study, runs, context.drawn);
   const candidates = ranked(study, all);
   const inRank = candidates.map(({ id }) => all.find((judged) => judged.candidate.id === id) as Judged);
   const first = candidates[0];
+  const answer = answerOf(study, candidates);
   return {
     format: resultsFormat,
     version: context.version,
@@ -43,7 +48,13 @@ export function assess(study: Study, runs: CandidateRun[], context: AssessmentCo
     candidates,
     leader: first?.passes === true ? first.id : null,
     baseline: study.baselineId,
-    answer: answerOf(study, candidates),
+    answer,
+    verdict: nominalVerdict(study, candidates, answer),
+    certainty: null,
+    lesserChanges: [],
+    lesserChangesFrom: null,
+    day: null,
+    breakEven: null,
     nextMeasurements: [],
     cautions: cautionsOf(study, inRank, candidates),
     protection: inRank.map(({ candidate, run }) => protectionOf(study, candidate, run)),
@@ -53,11 +64,17 @@ export function assess(study: Study, runs: CandidateRun[], context: AssessmentCo
   };
 }
 
-function judgedOf(study: Study, runs: CandidateRun[]): Judged[] {
+/** Every candidate with its run, in the study's order. */
+export function judgedOf(
+  study: Study,
+  runs: readonly CandidateRun[],
+  drawn?: ReadonlyMap<string, DrawnFigures>,
+): Judged[] {
   return study.candidates.map((candidate) => {
     const run = runs.find(({ id }) => id === candidate.id);
     if (run === undefined) throw new Error(`no run for candidate ${candidate.id}`);
-    return { study, candidate, run };
+    const figures = drawn?.get(candidate.id);
+    return { study, candidate, run, ...(figures === undefined ? {} : { drawn: figures }) };
   });
 }
 
@@ -91,6 +108,8 @@ function judge(judged: Judged): CandidateAssessment {
     assumed: run.assumed,
     motor: run.motor,
     nominal: run.nominal,
+    uncertain: {},
+    acceptability: [],
     series: run.series,
   };
 }

@@ -1,5 +1,6 @@
 import type { AssumedValue, Finding } from '../drives/finding.js';
 import type { DriveKind } from '../drives/sheet.js';
+import type { OutcomeName } from '../simulate/ensemble/ensemble.js';
 import type {
   HeatSeries,
   LoopSeries,
@@ -9,6 +10,10 @@ import type {
 } from '../simulate/outcome.js';
 import type { CriterionId } from '../study/choosing.js';
 import type { Study } from '../study/study.js';
+import type { BreakEven } from './break-even.js';
+import type { Band, Certainty, RatedChange, Verdict } from './certainty.js';
+import type { DayPlan } from './day/day-plan.js';
+import type { ChangeFigures, ChangeLeftOut } from './lesser-changes/lesser-change.js';
 
 /** Version of the results contract: new keys may come, keys keep their meaning. */
 export const resultsFormat = 'holdwright-results/1';
@@ -78,6 +83,10 @@ export interface CandidateAssessment {
   assumed: AssumedValue[];
   motor: MotorOutcome;
   nominal: NominalOutcome;
+  /** Bands of the outcomes over the draws; empty without draws. */
+  uncertain: Partial<Record<OutcomeName, Band>>;
+  /** Share at rank 1, 2, … over draws and random weights; empty without draws. */
+  acceptability: number[];
   series: { loop: LoopSeries; runDown: RunDownSeries; heatInShow: HeatSeries; heatHolding: HeatSeries };
 }
 
@@ -104,6 +113,12 @@ export interface MeasurementAdvice {
   minutes: number;
   /** How far the outcome named in `why` moves over the value's 10–90 % range. */
   swing: number;
+  /** Expected gain of score from knowing it before choosing; left out without draws. */
+  worthScore?: number;
+  /** How exact the reading has to be: `±3 %`; left out without draws. */
+  precision?: string;
+  /** Where the answer goes: `hold_current in measured.csv`. */
+  goesInto?: string;
 }
 
 /** What the supply's protection must and must not do. */
@@ -124,6 +139,22 @@ export interface ProtectionOutcome {
   advice: string;
 }
 
+/** Where the ladder of lesser changes starts, and what makes no sense here. */
+export interface ChangesFrom {
+  /** The drive of today. */
+  candidate: string;
+  before: ChangeFigures;
+  passesBefore: boolean | null;
+  leftOut: ChangeLeftOut[];
+}
+
+/** The event day with every candidate, in rank order. */
+export interface DayOutcome {
+  /** The candidate that the verdict recommends, or the first in rank. */
+  candidate: string;
+  plans: DayPlan[];
+}
+
 export interface Assessment {
   format: typeof resultsFormat;
   version: string;
@@ -139,6 +170,17 @@ export interface Assessment {
   baseline: string | null;
   /** One sentence and three reasons from nominal figures. */
   answer: { sentence: string; reasons: string[] };
+  /** The answer with how sure it is; from nominal figures where there are no draws. */
+  verdict: Verdict;
+  /** Everything the draws add; null without draws. */
+  certainty: Certainty | null;
+  /** Small changes to the drive of today, the most useful first, then the best pair; empty without a baseline. */
+  lesserChanges: RatedChange[];
+  lesserChangesFrom: ChangesFrom | null;
+  /** null without day.csv. */
+  day: DayOutcome | null;
+  /** When the change to the leader has paid for itself; null without a baseline or where it leads. */
+  breakEven: BreakEven | null;
   nextMeasurements: MeasurementAdvice[];
   cautions: Caution[];
   protection: ProtectionOutcome[];

@@ -1,3 +1,5 @@
+import type { MeasuredQuantity } from '../study/choosing.js';
+
 /** What it takes to measure a value on a kitchen table. */
 export interface BenchWork {
   instrument: string;
@@ -74,9 +76,50 @@ const work: Record<string, [instrument: string, minutes: number]> = {
 /** Assumptions that a measurement of another field replaces. */
 const replacedBy: Record<string, string> = {
   resistance_capacity: 'cell_resistance',
+  discharge_rating: 'cell_resistance',
   no_load_current_share: 'no_load_current',
   hold_friction_share: 'hold_current',
   static_friction_ratio: 'backdrives_at',
+};
+
+/** What measured.csv takes: readings on the drive of today in the feature, and how each is made (from experience). */
+export const measuredWork: Record<MeasuredQuantity, BenchWork & { meaning: string; how: string }> = {
+  runtime: {
+    meaning: 'runtime on one full pack, in the show',
+    how: 'start with a full pack, play the show in a loop, and stop the time when the alarm or the end comes',
+    instrument: 'stopwatch',
+    minutes: 120,
+  },
+  hold_current: {
+    meaning: 'pack current of the drives while they hold, mean over the held cues',
+    how: 'a multimeter in the lead of the drives, lights and controller on another lead; the mean of a minute in each held pose',
+    instrument: ammeter,
+    minutes: 15,
+  },
+  rest_current: {
+    meaning: 'pack current while the feature rests, lights off',
+    how: 'a multimeter in the pack lead, powered, feature in its cradle, lights off',
+    instrument: ammeter,
+    minutes: 5,
+  },
+  move_time: {
+    meaning: 'time that all moves of one loop take together',
+    how: 'film one loop and count the frames of its moves',
+    instrument: phone,
+    minutes: 10,
+  },
+  loop_charge: {
+    meaning: 'charge that one loop takes from the pack',
+    how: 'play ten loops, charge the pack with a charger that counts, and divide by ten',
+    instrument: 'charger or meter that counts mAh',
+    minutes: 60,
+  },
+  case_temperature: {
+    meaning: 'hottest case temperature in the show, settled',
+    how: 'tape the probe to the case, play the show until it rises no more, half an hour or longer',
+    instrument: thermometer,
+    minutes: 45,
+  },
 };
 
 /** The field whose measurement settles a value: its own, or the one that replaces the assumption. */

@@ -1,5 +1,6 @@
 import type { OutcomeName } from '../simulate/ensemble/ensemble.js';
 import type { CriterionId } from '../study/choosing.js';
+import type { LesserChange, LesserChangeId } from './lesser-changes/lesser-change.js';
 
 /** Spread of one outcome over the draws in which it occurs; SI. */
 export interface Band {
@@ -23,9 +24,11 @@ export interface CandidateCertainty {
   limitProbabilities: (number | null)[];
   /** Passes nominally, but in fewer than 80 % of draws. */
   passesOnPaper: boolean;
-  /** Share of draws in which it leads with the user's own weights. */
-  leadProbability: number;
-  /** Share at rank 1, 2, … over draws and random weights. */
+  /** Share of draws in which it leads with the user's own weights; null when no bands are given. */
+  leadProbability: number | null;
+  /** Score with the user's own weights over the draws; null when no bands are given. */
+  score: Band | null;
+  /** Share at rank 1, 2, … over draws and random weights; empty when no bands are given. */
   acceptability: number[];
   /** Mean weights of the draws in which it leads, by criterion; null when it never does. */
   centralWeights: Partial<Record<CriterionId, number>> | null;
@@ -63,6 +66,7 @@ export interface InputFlip {
   /** SI, and as a person reads it. */
   value: number;
   shown: string;
+  nominal: number;
   nominalShown: string;
   /** Who leads beyond it. */
   leaderBeyond: string;
@@ -94,6 +98,27 @@ export interface GroupTotalEffect {
   totalEffect: number;
 }
 
+/** A lesser change with what the draws say of it. */
+export interface RatedChange extends LesserChange {
+  /** Bands of what it gains, null without draws or where it does not apply. */
+  gainBands: ChangeGainBands | null;
+  /** Share of draws in which the drive of today passes every limit with it. */
+  passProbability: number | null;
+  /**
+   * Its mean gain over that of the leader, each the score where all limits hold and else 0; null without draws, and
+   * where the leader gains nothing.
+   */
+  leaderGainRatio: number | null;
+}
+
+/** Gains over the draws, each positive when the change helps. */
+export interface ChangeGainBands {
+  score: Band | null;
+  runtimeS: Band | null;
+  holdPowerW: Band | null;
+  meanPackCurrentA: Band | null;
+}
+
 /** What would change the order. */
 export interface SensitivityOutcome {
   leader: string;
@@ -114,14 +139,23 @@ export type VerdictKind =
   | 'keep'
   | 'choose';
 
+/** How sure the answer is; the sentence says of what the probability is. `probability` is null where no draws say anything. */
+export interface Confidence {
+  probability: number | null;
+  word: SurenessWord;
+  sentence: string;
+}
+
 /** The answer, how sure it is, why, and what would overturn it. */
 export interface Verdict {
   kind: VerdictKind;
-  /** Candidate it recommends; null for `none of these`. */
+  /** Candidate it recommends, for `keep with a lesser change` the drive of today; null for `none of these`. */
   leader: string | null;
+  /** The lesser change it recommends, one or two parts; empty for every other kind. */
+  change: LesserChangeId[];
   /** The whole answer in one sentence. */
   sentence: string;
-  confidence: { probability: number; word: SurenessWord; sentence: string };
+  confidence: Confidence;
   reasons: string[];
   overturnedBy: string[];
 }
@@ -137,7 +171,9 @@ export interface PointOfView {
 
 /** What measurements of the baseline did to what was believed. */
 export interface CalibrationOutcome {
+  /** Figures in SI; `unit` is the one a person reads them in. `after` is null when no bands are given. */
   measured: { quantity: string; measured: number; before: Band; after: Band | null; unit: string }[];
+  /** How many independent draws the ones that agree are worth; softening, if any, included. */
   effectiveSampleSize: number;
   /** 1 = not tempered. */
   temper: number;
@@ -145,8 +181,22 @@ export interface CalibrationOutcome {
   contradiction: { smallestChiSquare: number; bound: number } | null;
   /** No bands after so few effective draws. */
   bandsGiven: boolean;
-  /** Shared inputs that moved most: shown before and after. */
+  /** What moved or narrowed most, of what all candidates share and of the drive of today; before and after. */
   moved: { path: string; label: string; beforeShown: string; afterShown: string }[];
+}
+
+/**
+ * The run on one pack in the draws that last to the 10, 50 and 90 % point of the runtimes, on common times. `low` is
+ * the run that ends first; each stays at its last voltage after its end.
+ */
+export interface RunDownBand {
+  candidate: string;
+  timesS: number[];
+  lowVoltagesV: number[];
+  middleVoltagesV: number[];
+  highVoltagesV: number[];
+  /** When each of the three ends. */
+  endTimesS: [number, number, number];
 }
 
 /** Everything the draws add to an assessment. */
@@ -163,5 +213,7 @@ export interface Certainty {
   calibration: CalibrationOutcome | null;
   /** Outcomes whose nominal figure lies outside or far from the middle of its band, worth a word. */
   nominalApart: { candidate: string; outcome: OutcomeName; nominal: number; median: number }[];
-  runDownBands: { candidate: string; timesS: number[]; lowV: number[]; middleV: number[]; highV: number[] }[];
+  runDownBands: RunDownBand[];
+  /** From which weights acceptability comes: any, or those that keep the order of the user's own. */
+  weightsDrawn: 'any' | 'in-order';
 }

@@ -8,6 +8,16 @@ export interface Judged {
   study: Study;
   candidate: Candidate;
   run: CandidateRun;
+  /** Left out where nothing was drawn. */
+  drawn?: DrawnFigures;
+}
+
+/** What the judgement of nominal figures takes from the draws of a candidate. */
+export interface DrawnFigures {
+  /** Runtime that nine draws in ten exceed; a draw that cannot play the show ran for no time. */
+  runtimeP10S: number;
+  /** Median of the largest hold effort as a share of stall effort, what listings flatter taken off. */
+  holdEffortRatio: number | null;
 }
 
 /** A criterion's figure in SI, or what to fill in before it can be known; infinite where it has no end. */
@@ -27,7 +37,7 @@ const playableShow = () => 'a drive that can play the cue list';
 /** How each criterion is read off a run. The compiler names a criterion that lacks its line. */
 const readings: Record<CriterionId, CriterionReading> = {
   runtime: { read: ({ run }) => run.nominal.runtimeS, missing: playableShow },
-  runtime_p10: { read: () => null, missing: () => 'an ensemble of draws' },
+  runtime_p10: { read: ({ drawn }) => drawn?.runtimeP10S ?? null, missing: () => 'an ensemble of draws' },
   hold_power: { read: ({ run }) => run.nominal.holdPowerW, missing: playableShow },
   peak_current: { read: ({ run }) => run.nominal.peakPackCurrentA, missing: playableShow },
   body_mass: { read: ({ run }) => run.nominal.bodyMassKg, missing: missingMass },

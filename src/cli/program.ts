@@ -1,9 +1,15 @@
 import { Command, CommanderError } from 'commander';
 import { addCheck } from './check.js';
+import { addCompare } from './compare.js';
+import { addCompletion } from './completion.js';
+import { addDecide } from './decide.js';
 import { exitCodes } from './exit-codes.js';
 import { addExplain } from './explain.js';
+import { addMeasure } from './measure.js';
 import { addNew } from './new.js';
 import { addRank } from './rank.js';
+import { addRecords } from './records.js';
+import { addReopen } from './reopen.js';
 import { addReport } from './report.js';
 import type { Shell } from './shell.js';
 
@@ -43,8 +49,14 @@ function programFor(shell: Shell): Command {
     .addHelpText('after', '\nBegin with:  holdwright new my-study --drive worm-gearmotor');
   addNew(program, shell);
   addCheck(program, shell);
+  addMeasure(program, shell);
   addRank(program, shell);
   addReport(program, shell);
   addExplain(program, shell);
+  addDecide(program, shell);
+  addRecords(program, shell);
+  addReopen(program, shell);
+  addCompare(program, shell);
+  addCompletion(program, shell);
   return program;
 }

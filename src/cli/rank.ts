@@ -23,7 +23,10 @@ export function addRank(program: Command, shell: Shell): void {
 
 async function rank(folder: string, options: RankOptions, shell: Shell): Promise<void> {
   const { assessStudy, rankingText, resultsText } = await import('../app/study.js');
-  const worked = await withStudy(shell, folder, options.set, assessStudy);
+  const worked = await withStudy(shell, folder, options.set, (reading) =>
+    // What only the report shows takes its time; a person who asks for the ranking waits for less.
+    assessStudy(reading, options.json ? 'report' : 'ranking'),
+  );
   if ('stop' in worked) return shell.end(worked.stop);
   const { value: assessment, reading } = worked;
   shell.terminal.result(

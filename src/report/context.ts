@@ -1,4 +1,7 @@
 import type { Assessment, CandidateAssessment } from '../assess/assessment.js';
+import type { Band, CandidateCertainty } from '../assess/certainty.js';
+import type { DayPlan } from '../assess/day/day-plan.js';
+import type { OutcomeName } from '../simulate/ensemble/ensemble.js';
 import { type Phrases, readPhrases } from './template/phrases.js';
 import type { Templates } from './template/template-error.js';
 import { cleanTree } from './words/clean.js';
@@ -51,6 +54,21 @@ export function reportContext(source: Assessment, templates: Templates, date: st
 export function roleOf(context: ReportContext, candidate: CandidateAssessment): Role {
   if (candidate === (context.leader ?? context.focus[0])) return 'leader';
   return candidate === context.baseline ? 'baseline' : 'other';
+}
+
+/** Band of an outcome over the draws; null without draws, or where it never occurs. */
+export function bandOf(candidate: CandidateAssessment, outcome: OutcomeName): Band | null {
+  return candidate.uncertain[outcome] ?? null;
+}
+
+/** What the draws say about one candidate; null without draws. */
+export function certaintyOf(context: ReportContext, { id }: CandidateAssessment): CandidateCertainty | null {
+  return context.assessment.certainty?.candidates[id] ?? null;
+}
+
+/** The event day with one candidate; null without a day. */
+export function planOf(context: ReportContext, { id }: CandidateAssessment): DayPlan | null {
+  return context.assessment.day?.plans.find((plan) => plan.candidate === id) ?? null;
 }
 
 /** Label of a candidate by its id; the id itself when nobody has it. */

@@ -1,9 +1,16 @@
 import type { Assessment, Caution } from '../assess/assessment.js';
 import { driveTypes } from '../drives/registry.js';
-import { labelOf, type ReportContext, reportContext } from './context.js';
+import { bandOf, certaintyOf, labelOf, type ReportContext, reportContext } from './context.js';
+import { countText, packsForTheDay } from './tables/ranking-table.js';
 import type { Templates } from './template/template-error.js';
+import { banded, probability } from './words/bands.js';
+import { confidenceWords } from './words/confidence.js';
 import { counted, fixed, readings } from './words/figures.js';
+import { nextMeasurement } from './words/next-measurement.js';
 import { limitsSummary } from './words/outcome-words.js';
+
+/** The report has them all. */
+const mostReasons = 3;
 
 /** One line of the short ranking. */
 export interface SummaryRow {
@@ -15,12 +22,18 @@ export interface SummaryRow {
   /** null: not every limit could be judged. */
   passes: boolean | null;
   limits: string;
-  /** Figures as written, in the units of `ReportSummary.units`. */
+  /** The same where there is little room: `✓ 7 limits`, `paper, 61 %`. */
+  limitsInShort: string;
+  /** Figures as written, in the units of `ReportSummary.units`; with draws a median and its 10–90 %. */
   runtime: string;
+  /** Packs that the day takes; empty without a day. */
+  packs: string;
   mass: string;
   holding: string;
   cost: string;
   score: string;
+  /** Share of draws in which it leads; empty without draws. */
+  leads: string;
 }
 
 /** The answer in few lines; for a terminal, a mail, a commit message. */
@@ -28,6 +41,8 @@ export interface ReportSummary {
   project: string;
   question: string;
   answer: string;
+  /** How sure the answer is; empty where nobody can say. */
+  confidence: string;
   reasons: string[];
   rows: SummaryRow[];
   units: { runtime: string; mass: string; holding: string; cost: string };
@@ -51,12 +66,14 @@ export function summarise(source: Assessment, templates: Templates, date: string
   const { assessment } = context;
   const raised = assessment.cautions.filter((caution) => caution.figure !== '' || caution.candidate !== null);
   const worst = worstCaution(raised);
-  const next = assessment.nextMeasurements[0];
+  const next = nextMeasurement(context);
+  const { verdict } = assessment;
   return {
     project: assessment.study.about.project,
     question: assessment.study.about.question,
-    answer: assessment.answer.sentence,
-    reasons: assessment.answer.reasons,
+    answer: verdict.sentence,
+    confidence: confidenceText(context),
+    reasons: verdict.reasons.slice(0, mostReasons),
     rows: context.candidates.map((candidate) => summaryRow(context, candidate)),
     units: { runtime: 'min', mass: 'g', holding: 'W', cost: context.currency },
     caution: worst && {
@@ -69,17 +86,28 @@ export function summarise(source: Assessment, templates: Templates, date: string
     furtherCautions: Math.max(0, raised.length - 1),
     nextMeasurement: next
       ? context.phrases('measure-next', {
-          label: next.label,
-          why: next.why,
+          label: next.owner === '' ? next.label : `${next.label} (${next.owner})`,
+          why: next.why.replace(/\.$/, ''),
           instrument: next.instrument,
           minutes: fixed(next.minutes, 0),
         })
       : '',
-    figures: context.phrases('figures-line', {
-      given: counted(assessment.figuresGiven, 'figure'),
-      assumed: String(assessment.figuresAssumed),
-    }),
+    figures:
+      context.phrases('figures-line', {
+        given: counted(assessment.figuresGiven, 'figure'),
+        assumed: String(assessment.figuresAssumed),
+      }) + drawsText(context),
   };
+}
+
+/** How sure it is, and why; without draws there is nothing to be sure by. */
+function confidenceText({ assessment }: ReportContext): string {
+  return assessment.certainty === null ? '' : confidenceWords(assessment.verdict.confidence);
+}
+
+function drawsText({ assessment, phrases }: ReportContext): string {
+  if (assessment.certainty === null) return '';
+  return phrases('draws-line', { draws: countText(assessment.certainty.draws) });
 }
 
 function worstCaution(raised: Caution[]): Caution | null {
@@ -89,6 +117,8 @@ function worstCaution(raised: Caution[]): Caution | null {
 
 function summaryRow(context: ReportContext, candidate: ReportContext['candidates'][number]): SummaryRow {
   const { nominal } = candidate;
+  const certainty = certaintyOf(context, candidate);
+  const runtime = banded(bandOf(candidate, 'runtimeS'), nominal.runtimeS, 'minutes');
   return {
     rank: String(candidate.rank),
     candidate: candidate.label,
@@ -96,11 +126,25 @@ function summaryRow(context: ReportContext, candidate: ReportContext['candidates
     isLeader: candidate === context.leader,
     isBaseline: candidate.isBaseline,
     passes: candidate.passes,
-    limits: limitsSummary(candidate).text,
-    runtime: readings.minutes.show(nominal.runtimeS),
+    limits: certainty?.passesOnPaper
+      ? `passes on paper, in ${probability(certainty.passProbability)}`
+      : limitsSummary(candidate).text,
+    limitsInShort: limitsInShort(context, candidate),
+    runtime,
+    packs: context.assessment.day === null ? '' : packsForTheDay(context, candidate),
     mass: readings.grams.show(nominal.bodyMassKg),
-    holding: readings.wattsInColumn.show(nominal.holdPowerW),
+    holding: readings.wattsInColumn.show(bandOf(candidate, 'holdPowerW')?.median ?? nominal.holdPowerW),
     cost: readings.money.show(nominal.cost),
     score: readings.ratio.show(candidate.score),
+    leads: certainty === null ? '' : probability(certainty.leadProbability),
   };
+}
+
+function limitsInShort(context: ReportContext, candidate: ReportContext['candidates'][number]): string {
+  const certainty = certaintyOf(context, candidate);
+  if (certainty?.passesOnPaper) return `paper, ${probability(certainty.passProbability)}`;
+  return limitsSummary(candidate)
+    .text.replace('✗ fails: ', '✗ ')
+    .replace('✓ passes ', '✓ ')
+    .replace('not judged: ', '? ');
 }

@@ -58,3 +58,11 @@ export interface Measurement {
   halfWidth: number;
   note: string;
 }
+
+/** Weights that somebody else might set: the same candidates seen by whoever carries, builds, runs or pays. */
+export interface ViewWeights {
+  id: string;
+  label: string;
+  /** What counts in this view, with scales; limits are the study's own. */
+  criteria: Criterion[];
+}

@@ -9,9 +9,14 @@ const root = fileURLToPath(new URL('../../', import.meta.url));
 export const demoFiles = (name: string): StudyRequest['files'] => {
   const folder = join(root, 'data-demo', name);
   return readdirSync(folder)
+    .filter((file) => file.endsWith('.csv'))
     .sort()
     .map((file) => ({ name: file, bytes: readFileSync(join(folder, file)) }));
 };
+
+/** One file of a demo study, whatever its name. */
+export const demoFile = (name: string, file: string): Uint8Array =>
+  readFileSync(join(root, 'data-demo', name, file));
 
 /** A request without templates: the assumptions are those that ship. */
 export const request = (files: StudyRequest['files'], changes: string[] = []): StudyRequest => ({

@@ -3,7 +3,7 @@ import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
 import { renderJson } from '../../src/render/json/render-json.js';
 import { toResults } from '../../src/report/index.js';
-import { createAssessment } from '../report/fixture.js';
+import { createAssessment, createDrawnAssessment } from '../report/fixture.js';
 import { variants } from '../report/variants.js';
 
 const schema = JSON.parse(
@@ -14,6 +14,7 @@ const results = (assessment = createAssessment()) => JSON.parse(renderJson(toRes
 
 interface Node {
   $ref?: string;
+  anyOf?: Node[];
   properties?: Record<string, Node>;
   items?: Node;
   description?: string;
@@ -22,7 +23,8 @@ interface Node {
 
 /** Paths of keys that a value has and the schema does not tell. */
 function untold(value: unknown, node: Node, path: string): string[] {
-  const told = node.$ref ? (schema.$defs[node.$ref.split('/').at(-1)!] as Node) : node;
+  const named = node.$ref ?? node.anyOf?.find((one) => one.$ref)?.$ref;
+  const told = named ? (schema.$defs[named.split('/').at(-1)!] as Node) : node;
   if (Array.isArray(value))
     return told.items ? value.flatMap((item) => untold(item, told.items!, `${path}[]`)) : [];
   if (value === null || typeof value !== 'object' || !told.properties) return [];
@@ -46,6 +48,25 @@ describe('results.json', () => {
 
   it('has no key that the contract does not tell', () => {
     expect([...new Set(untold(results(), schema, ''))]).toEqual([]);
+    expect([...new Set(untold(results(createDrawnAssessment()), schema, ''))]).toEqual([]);
+  });
+
+  it('tells bands and ranks with each candidate, verdict, lesser changes and the day, and no column of draws', () => {
+    const drawn = results(createDrawnAssessment());
+    const [first] = drawn.candidates;
+    expect(first.uncertain.runtimeS).toEqual({ p10: 7644, median: 10374, p90: 11466, occursFraction: 1 });
+    expect(first.acceptability[0]).toBe(0.62);
+    expect(Object.keys(drawn.certainty.candidates['worm-relay'])).not.toContain('uncertain');
+    expect(drawn.verdict.confidence.word).toBe('likely');
+    expect(drawn.lesserChanges.map(({ id }: { id: string }) => id)).toContain('pair');
+    expect(drawn.day.plans).toHaveLength(5);
+    const longest = (node: unknown): number =>
+      Array.isArray(node)
+        ? Math.max(node.length, ...node.map(longest))
+        : node !== null && typeof node === 'object'
+          ? Math.max(0, ...Object.values(node).map(longest))
+          : 0;
+    expect(longest({ ...drawn, candidates: [], study: null })).toBeLessThan(200);
   });
 
   it('breaks the contract when a figure is text or a key is gone', () => {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { displayWidth, fitted, wrapped } from '../../src/render/terminal/display-width.js';
 import { renderTerminal } from '../../src/render/terminal/render-terminal.js';
 import { summarise } from '../../src/report/index.js';
-import { createAssessment } from '../report/fixture.js';
+import { createAssessment, createDrawnAssessment } from '../report/fixture.js';
 import { readTemplates } from '../report/templates.js';
 import { variants } from '../report/variants.js';
 
@@ -46,6 +46,19 @@ describe('the ranking on a terminal', () => {
       }
     });
   }
+
+  it('with draws says how sure it is and gives intervals, packs and leads', () => {
+    const drawn = renderTerminal(summarise(createDrawnAssessment(), templates, ''), settings);
+    expect(drawn.replace(/\s+/g, ' ')).toContain(
+      'Likely: the worm beats the servo of today in 84 % of 2,048 draws',
+    );
+    const rows = drawn.split('\n').filter((line) => /^ \d[* ] \S/.test(line));
+    expect(rows[0]).toMatch(/✓ 5 limits +173 \(127–191\) +1 +661 +0 +45 +0\.81 +62 %$/);
+    expect(rows[1]).toMatch(/paper, 61… +143 \(105–158\)/);
+    expect(rows[2]).toMatch(/54 \(40–60\) +2 +384 3\.91 +0 +0\.47 +20 %$/);
+    expect(drawn).toContain('min packs    g    W  EUR score leads');
+    expect(drawn).toContain('118 figures given, 61 assumed, 2,048 draws.');
+  });
 
   it('lets no control character through, from the study or the path', () => {
     const nasty = renderTerminal(summarise(createAssessment(), templates, ''), {

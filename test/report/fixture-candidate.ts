@@ -89,6 +89,16 @@ function runDown(endS: number): CandidateAssessment['series']['runDown'] {
   return { timesS, meanVoltagesV, lowestVoltagesV: meanVoltagesV.map((volts) => volts - 0.15), socFractions };
 }
 
+/** Winding and case on their way to settled temperatures; nothing where those are not known. */
+function heat(windingK: number | null, caseK: number | null, settlingS: number) {
+  if (windingK === null || caseK === null)
+    return { timesS: [], windingTemperaturesK: [], caseTemperaturesK: [] };
+  const timesS = Array.from({ length: 120 }, (_, index) => index * 60);
+  const towards = (endK: number) =>
+    timesS.map((time) => 287 + (endK - 287) * (1 - Math.exp(-time / settlingS)));
+  return { timesS, windingTemperaturesK: towards(windingK), caseTemperaturesK: towards(caseK) };
+}
+
 /** One candidate of the fixture; its id decides what is odd about it. */
 export function createCandidate(wanted: Wanted): CandidateAssessment {
   const limits = limitsOf(wanted.id);
@@ -99,7 +109,6 @@ export function createCandidate(wanted: Wanted): CandidateAssessment {
     fallS: 1.9,
     impactEnergyJ: 0.31,
   });
-  const empty = { timesS: [], windingTemperaturesK: [], caseTemperaturesK: [] };
   return {
     id: wanted.id,
     label: wanted.label,
@@ -165,6 +174,8 @@ export function createCandidate(wanted: Wanted): CandidateAssessment {
       backwardEfficiencyShaken: isServo ? 0.46 : -0.12,
     },
     nominal,
+    uncertain: {},
+    acceptability: [],
     series: {
       loop: cannotMove
         ? { timesS: [], positions: [], driveEfforts: [], availableEfforts: [], packCurrentsA: [] }
@@ -173,8 +184,8 @@ export function createCandidate(wanted: Wanted): CandidateAssessment {
         nominal.runtimeS === null
           ? { timesS: [], lowestVoltagesV: [], meanVoltagesV: [], socFractions: [] }
           : runDown(nominal.runtimeS),
-      heatInShow: empty,
-      heatHolding: empty,
+      heatInShow: heat(nominal.windingTemperatureK, nominal.caseTemperatureK, 3000),
+      heatHolding: heat(isServo ? 420 : 288, isServo ? 360 : 288, 2000),
     },
   };
 }

@@ -1,7 +1,9 @@
 import type { CandidateAssessment } from '../../src/assess/assessment.js';
-import type { DriveSheet, TypicalFigures } from '../../src/drives/sheet.js';
+import type { DriveSheet } from '../../src/drives/sheet.js';
+import type { Criterion } from '../../src/study/choosing.js';
 import type { Cue } from '../../src/study/show.js';
 import type { Study } from '../../src/study/study.js';
+import { plainSheet, plainTypical } from '../simulate/plain-study.js';
 import { createPack } from './fixture-pack.js';
 import { createProvenance } from './fixture-provenance.js';
 
@@ -36,6 +38,35 @@ function createLoop(): Cue[] {
     return cue;
   });
 }
+
+function criterion(id: Criterion['id'], weightScore: number, must: Criterion['must']): Criterion {
+  return { id, weightScore, worthless: 0, worthFull: 1, must, origin: 'given', note: '' };
+}
+
+/** What the kinds differ in; figures of no drive there is. */
+const sheets: Record<CandidateAssessment['type'], Partial<DriveSheet>> = {
+  'position-servo': {
+    ...{ noLoadSpeed: 4.36, noLoadCurrentA: 0.3, stallEffort: 6.37, stallCurrentA: 5.8 },
+    ...{ massKg: 0.158, mountMassKg: 0.07, lengthM: 0.066, widthM: 0.03, heightM: 0.058 },
+  },
+  'worm-gearmotor': {
+    ...{ ratedVoltageV: 12, noLoadSpeed: 1.9, noLoadCurrentA: 0.19, stallEffort: 8.8, stallCurrentA: 5.2 },
+    ...{
+      massKg: 0.34,
+      mountMassKg: 0.12,
+      electronicsMassKg: 0.045,
+      poweredAtHold: false,
+      poweredAtRest: false,
+    },
+    ...{ lengthM: 0.122, widthM: 0.058, heightM: 0.04, maximumVoltageV: 14 },
+  },
+  'screw-actuator': {
+    ...{ ratedVoltageV: 12, noLoadSpeed: 0.03, noLoadCurrentA: 0.4, stallEffort: 700, stallCurrentA: 5 },
+    ...{ coupling: 'strut', strokeM: 0.1, closedLengthM: 0.2, onShareFraction: 0.25, onPeriodS: 1200 },
+    ...{ massKg: 0.42, mountMassKg: 0.06, poweredAtHold: false, poweredAtRest: false, maximumVoltageV: 14 },
+    ...{ lengthM: 0.2, widthM: 0.06, heightM: 0.04 },
+  },
+};
 
 /** A checked study around the candidates; only what the report shows is filled with care. */
 export function createStudy(candidates: CandidateAssessment[]): Study {
@@ -99,8 +130,13 @@ export function createStudy(candidates: CandidateAssessment[]): Study {
       id,
       kind: type,
       label,
-      sheet: { source: `invented listing ${index + 1}`, sourceDate: '2026-02-05', note: '' } as DriveSheet,
-      typical: {} as TypicalFigures,
+      sheet: plainSheet({
+        ...sheets[type],
+        ...(id === 'servo-gaps' ? { massKg: null, lengthM: null } : {}),
+        source: `invented listing ${index + 1}`,
+        sourceDate: '2026-02-05',
+      }),
+      typical: plainTypical[type],
       extra: {},
       line: index + 2,
       file: 'candidates.csv',
@@ -109,7 +145,11 @@ export function createStudy(candidates: CandidateAssessment[]): Study {
     targetRuntimeS: 7200,
     eventsPerYearCount: 5,
     hourPriceMoney: 12,
-    criteria: [],
+    criteria: [
+      criterion('runtime', 4, { direction: 'at-least', bound: 3600 }),
+      criterion('body_mass', 2, { direction: 'at-most', bound: 1 }),
+      criterion('rework_hours', 1, null),
+    ],
     day: [],
     measured: [],
     drawsCount: 0,

@@ -1,5 +1,8 @@
 import type { Assessment, CandidateAssessment, Caution } from '../../src/assess/assessment.js';
 import { createCandidate } from './fixture-candidate.js';
+import { createCertainty } from './fixture-certainty.js';
+import { createChanges, createChangesFrom } from './fixture-changes.js';
+import { createDay } from './fixture-day.js';
 import { createStudy } from './fixture-study.js';
 
 const standing: Caution[] = [
@@ -107,6 +110,12 @@ export function createCandidates(): CandidateAssessment[] {
   ];
 }
 
+const reasons = [
+  'One pack lasts 182 min with the worm and 61 min with the servo; 120 min would be enough.',
+  'The worm holds with the power off; the servo draws 4.12 W while it holds.',
+  'The price of the worm: 214 g more on the body, 45 EUR, 14 h of work.',
+];
+
 /** A plausible assessment, made by hand: its figures fit together but come from no calculation. */
 export function createAssessment(changes: Partial<Assessment> = {}): Assessment {
   const candidates = createCandidates();
@@ -121,15 +130,29 @@ export function createAssessment(changes: Partial<Assessment> = {}): Assessment 
     candidates,
     leader: 'worm-relay',
     baseline: 'servo-now',
-    answer: {
+    verdict: {
+      kind: 'redesign',
+      leader: 'worm-relay',
+      change: [],
       sentence:
         'Change to Worm gearmotor, relay switched: it runs 182 min on one pack where the servo of today runs 61 min.',
-      reasons: [
-        'One pack lasts 182 min with the worm and 61 min with the servo; 120 min would be enough.',
-        'The worm holds with the power off; the servo draws 4.12 W while it holds.',
-        'The price of the worm: 214 g more on the body, 45 EUR, 14 h of work.',
-      ],
+      confidence: {
+        probability: null,
+        word: 'open',
+        sentence: 'No draws were made, so nothing says how sure this is.',
+      },
+      reasons,
+      overturnedBy: ['The servo holds with less current than its listing lets one expect.'],
     },
+    answer: {
+      sentence: 'Change to Worm gearmotor, relay switched: it leads the servo of today.',
+      reasons,
+    },
+    certainty: null,
+    lesserChanges: [],
+    lesserChangesFrom: null,
+    day: null,
+    breakEven: null,
     nextMeasurements: [
       {
         field: 'hold_current',
@@ -163,6 +186,55 @@ export function createAssessment(changes: Partial<Assessment> = {}): Assessment 
       { name: 'study.csv', sha256: 'a1'.repeat(32), text: 'item,value,unit,note\n' },
       { name: 'candidates.csv', sha256: 'b2'.repeat(32), text: 'id,label,type\n' },
     ],
+    ...changes,
+  };
+}
+
+/** The same with everything that draws, the day and the lesser changes add. */
+export function createDrawnAssessment(changes: Partial<Assessment> = {}): Assessment {
+  const plain = createAssessment();
+  const certainty = createCertainty(plain.candidates);
+  const candidates = plain.candidates.map((candidate) => ({
+    ...candidate,
+    uncertain: certainty.candidates[candidate.id]!.uncertain,
+    acceptability: certainty.candidates[candidate.id]!.acceptability,
+  }));
+  return {
+    ...plain,
+    draws: certainty.draws,
+    candidates,
+    certainty,
+    verdict: {
+      ...plain.verdict,
+      confidence: {
+        probability: 0.84,
+        word: 'likely',
+        sentence: 'Likely: the worm beats the servo of today in 84 % of 2,048 draws of what is not known',
+      },
+    },
+    nextMeasurements: plain.nextMeasurements.map((advice) => ({
+      ...advice,
+      ...{ worthScore: 0.034, swing: 0.51, precision: '±8 %', goesInto: 'hold_current in measured.csv' },
+    })),
+    lesserChanges: createChanges(),
+    lesserChangesFrom: createChangesFrom(),
+    day: createDay(candidates),
+    breakEven: {
+      investmentMoney: 213,
+      valuePerEventMoney: 6.4,
+      parts: [
+        { label: 'wear of packs', valueMoney: 0.09 },
+        { label: 'swaps', valueMoney: 6.31 },
+      ],
+      eventCount: 34,
+      yearCount: 6.8,
+      runtimePerWorkRatio: 0.15,
+      series: {
+        eventCounts: Array.from({ length: 52 }, (_, events) => events),
+        balancesMoney: Array.from({ length: 52 }, (_, events) => events * 6.4 - 213),
+      },
+      sentence: 'It takes 213 EUR and saves 6.4 EUR at each event: paid for after 34 events, 6.8 years.',
+    },
     ...changes,
   };
 }

@@ -12,8 +12,8 @@ describe('the first page', () => {
   const text = blocksText(sectionOf(report, 'answer').blocks);
 
   it('carries question, answer and all reasons', () => {
-    const { study, answer } = createAssessment();
-    for (const part of [study.about.question, answer.sentence, ...answer.reasons])
+    const { study, verdict } = createAssessment();
+    for (const part of [study.about.question, verdict.sentence, ...verdict.reasons])
       expect(text).toContain(part);
   });
 
@@ -39,7 +39,7 @@ describe('the first page', () => {
   });
 
   it('says how many figures were given and assumed', () => {
-    expect(text).toContain('118 were given (66 %) and 61 assumed');
+    expect(text).toContain('118 figures given (66 %), 61 assumed');
   });
 
   it('states the finding of its chart with every runtime and the target', () => {

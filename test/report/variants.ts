@@ -1,5 +1,5 @@
 import type { Assessment } from '../../src/assess/assessment.js';
-import { createAssessment, createCandidates } from './fixture.js';
+import { createAssessment, createCandidates, createDrawnAssessment } from './fixture.js';
 import { createStudy } from './fixture-study.js';
 
 /** Assessments at the edges: each must make a report without a gap. */
@@ -16,6 +16,9 @@ export const variants: Record<string, () => Assessment> = {
   'no candidate at all': () => ({ ...withCandidates([]), leader: null, baseline: null }),
   'no target, no measurement, no caution': () => bare(),
   'twenty candidates': () => withCandidates(many(20)),
+  'everything drawn': () => createDrawnAssessment(),
+  'drawn, but too few draws agree with what was measured': () => withoutBands(),
+  'drawn, nothing exists today': () => drawnWithoutBaseline(),
   'labels without a space': () =>
     withCandidates(createCandidates().map((one) => ({ ...one, label: 'x'.repeat(90) }))),
 };
@@ -41,4 +44,55 @@ function many(count: number): Assessment['candidates'] {
     const one = kinds[index % kinds.length]!;
     return { ...one, id: `${one.id}-${index}`, label: `${one.label} ${index + 1}`, rank: index + 1 };
   });
+}
+
+/** What an assessment looks like when calibration leaves no bands. */
+function withoutBands(): Assessment {
+  const drawn = createDrawnAssessment();
+  const certainty = drawn.certainty!;
+  const unknown = Object.entries(certainty.candidates).map(([id, candidate]) => [
+    id,
+    {
+      ...candidate,
+      ...{ uncertain: {}, passProbability: null, passesOnPaper: false, leadProbability: null, score: null },
+      ...{ acceptability: [], centralWeights: null, confidenceFactor: null },
+      limitProbabilities: candidate.limitProbabilities.map(() => null),
+    },
+  ]);
+  return {
+    ...drawn,
+    candidates: drawn.candidates.map((one) => ({ ...one, uncertain: {}, acceptability: [] })),
+    certainty: {
+      ...certainty,
+      ...{ pairwise: [], ties: [], pointsOfView: [], sensitivity: null, nominalApart: [], runDownBands: [] },
+      candidates: Object.fromEntries(unknown),
+      calibration: {
+        measured: [
+          {
+            quantity: 'runtime',
+            measured: 5400,
+            before: { p10: 2400, median: 3400, p90: 4300, occursFraction: 1 },
+            after: null,
+            unit: 'min',
+          },
+        ],
+        effectiveSampleSize: 41,
+        temper: 0.3,
+        contradiction: { smallestChiSquare: 14.2, bound: 6.6 },
+        bandsGiven: false,
+        moved: [],
+      },
+    },
+    breakEven: null,
+  };
+}
+
+function drawnWithoutBaseline(): Assessment {
+  const drawn = createDrawnAssessment();
+  return {
+    ...drawn,
+    ...{ baseline: null, lesserChanges: [], lesserChangesFrom: null, day: null, breakEven: null },
+    candidates: drawn.candidates.map((one) => ({ ...one, isBaseline: false })),
+    verdict: { ...drawn.verdict, kind: 'choose' },
+  };
 }

@@ -1,14 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { brokenLabel, thinned } from '../../src/report/charts/chart-content.js';
 import { cleanText } from '../../src/report/words/clean.js';
-import {
-  current,
-  duration,
-  fixed,
-  listed,
-  sentence,
-  withReading,
-} from '../../src/report/words/figures.js';
+import { current, duration, fixed, listed, sentence, withReading } from '../../src/report/words/figures.js';
 
 const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
 

@@ -22,11 +22,14 @@ function holdEffort(judged: Judged): Caution[] {
   const { holdEffortRatio, holdCurrentUsed } = judged.run.nominal;
   if (holdEffortRatio === null || holdCurrentUsed === 'unpowered') return [];
   const listed = judged.candidate.sheet.figuresFrom === 'listing';
-  const share = holdEffortRatio / (listed ? listingDiscount : 1);
+  const median = judged.drawn?.holdEffortRatio ?? null;
+  const share = median ?? holdEffortRatio / (listed ? listingDiscount : 1);
   if (share <= carefulHold) return [];
+  const why = median !== null ? ' in half of the draws or more' : '';
+  const discount = listed && median === null ? ', a listing being worth 85 % of what it says' : '';
   const words = {
     figure: `${percent(share)} of stall`,
-    text: `Holds at ${percent(share)} of its stall effort${listed ? ', a listing being worth 85 % of what it says' : ''}; gears and winding last when a hold stays under ${percent(carefulHold)}.`,
+    text: `Holds at ${percent(share)} of its stall effort${discount}${why}; gears and winding last when a hold stays under ${percent(carefulHold)}.`,
     action:
       'Balance the feature with an assist spring, rest it on a stop during long holds, or take a stronger drive.',
   };

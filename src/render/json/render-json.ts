@@ -18,6 +18,7 @@ const leadingKeys = [
   'leader',
   'baseline',
   'answer',
+  'verdict',
 ];
 
 /**
@@ -31,7 +32,11 @@ export function renderJson(results: Results): string {
     ...candidate,
     series: roundSeries(candidate.series),
   }));
-  return `${write(ordered({ ...results, candidates }), '')}\n`;
+  const certainty = results.certainty && {
+    ...results.certainty,
+    runDownBands: roundSeries(results.certainty.runDownBands),
+  };
+  return `${write(ordered({ ...results, candidates, certainty }), '')}\n`;
 }
 
 function ordered(tree: unknown): unknown {

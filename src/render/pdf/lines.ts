@@ -76,12 +76,23 @@ export function widestWord(typesetter: Typesetter, text: Inline, style: TextStyl
   return Math.max(0, ...wordsOf(typesetter, text, style).map((word) => word.width));
 }
 
-function faceOf(span: Span, style: TextStyle): Face {
+function faceOf(span: Span, style: Pick<TextStyle, 'face'>): Face {
   if (span.strong || span.code) return 'strong';
   return span.emphasis ? 'emphasis' : style.face;
 }
 
-function wordsOf(typesetter: Typesetter, text: Inline, style: TextStyle): Word[] {
+/** Words of texts as measured last: a table asks for them twice, for its widths and for its lines. */
+const measured = new WeakMap<Inline, { typesetter: Typesetter; face: Face; size: number; words: Word[] }>();
+
+function wordsOf(typesetter: Typesetter, text: Inline, { face, size }: TextStyle): Word[] {
+  const known = measured.get(text);
+  if (known?.typesetter === typesetter && known.face === face && known.size === size) return known.words;
+  const words = splitWords(typesetter, text, { face, size });
+  measured.set(text, { typesetter, face, size, words });
+  return words;
+}
+
+function splitWords(typesetter: Typesetter, text: Inline, style: Pick<TextStyle, 'face' | 'size'>): Word[] {
   const words: Word[] = [];
   let isOpen = false;
   for (const span of text) {

@@ -1,5 +1,5 @@
 import type { ReportSummary, SummaryRow } from '../../report/index.js';
-import { fitted } from './display-width.js';
+import { displayWidth, fitted } from './display-width.js';
 import type { Paint } from './render-terminal.js';
 
 interface Column {
@@ -11,19 +11,27 @@ interface Column {
 
 /** The ranking as a table: names and limits get what room the figures leave. */
 export function rankingLines({ rows, units }: ReportSummary, width: number, paint: Paint): string[] {
+  const hasDraws = rows.some((row) => row.leads !== '');
+  const isWide = width >= wideFrom;
   const figure = (heading: string, columns: number, text: Column['text']): Column => ({
     ...{ heading, text, align: 'right' },
     width: Math.max(columns, heading.length),
   });
   const figures = [
-    figure(units.runtime, 4, (row) => row.runtime),
+    figure(
+      units.runtime,
+      widest(rows, (row) => row.runtime),
+      (row) => row.runtime,
+    ),
+    ...(isWide && rows.some((row) => row.packs !== '') ? [figure('packs', 4, (row) => row.packs)] : []),
     figure(units.mass, 4, (row) => row.mass),
     figure(units.holding, 4, (row) => row.holding),
     figure(units.cost, 4, (row) => row.cost),
     figure('score', 5, (row) => row.score),
+    ...(isWide && hasDraws ? [figure('leads', 4, (row) => row.leads)] : []),
   ];
   const free = width - 4 - figures.reduce((sum, column) => sum + column.width + 1, 0);
-  const name = Math.ceil(free * 0.52);
+  const name = Math.ceil(free * (hasDraws ? 0.6 : 0.52));
   const columns: Column[] = [
     { heading: '# ', width: 3, align: 'right', text: markedRank },
     { heading: 'candidate', width: name, align: 'left', text: (row) => row.candidate },
@@ -31,7 +39,7 @@ export function rankingLines({ rows, units }: ReportSummary, width: number, pain
       heading: 'limits',
       width: Math.max(1, free - name - 1),
       align: 'left',
-      text: (row) => row.limits.replace('✗ fails: ', '✗ '),
+      text: (row) => (hasDraws ? row.limitsInShort : row.limits.replace('✗ fails: ', '✗ ')),
     },
     ...figures,
   ];
@@ -46,8 +54,26 @@ export function rankingLines({ rows, units }: ReportSummary, width: number, pain
       const text = line((column) => column.text(row));
       return row.isLeader ? paint(text, 'strong') : text;
     }),
-    ...(rows.some((row) => row.isBaseline) ? [paint('   * exists today', 'muted')] : []),
+    ...(rows.some((row) => row.isBaseline) || hasDraws
+      ? [paint(`   ${notes(rows, hasDraws)}`, 'muted')]
+      : []),
   ];
+}
+
+/** What the marks of the table mean. */
+function notes(rows: SummaryRow[], hasDraws: boolean): string {
+  return [
+    ...(rows.some((row) => row.isBaseline) ? ['* exists today'] : []),
+    ...(hasDraws ? ['(10–90 % of draws)'] : []),
+  ].join('; ');
+}
+
+/** Columns from which on the table has room for packs and leads. */
+const wideFrom = 76;
+
+/** Columns that the figures of all rows take; four at least. */
+function widest(rows: SummaryRow[], text: (row: SummaryRow) => string): number {
+  return Math.max(4, ...rows.map((row) => displayWidth(text(row))));
 }
 
 /** The drive that exists today is marked with a star. */

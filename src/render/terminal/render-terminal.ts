@@ -28,7 +28,10 @@ export function renderTerminal(source: ReportSummary, options: TerminalOptions):
       ...wrapped(summary.project, width).map((line) => paint(line, 'muted')),
       ...wrapped(summary.question, width),
     ],
-    wrapped(summary.answer, width).map((line) => paint(line, 'strong')),
+    [
+      ...wrapped(summary.answer, width).map((line) => paint(line, 'strong')),
+      ...(summary.confidence === '' ? [] : wrapped(summary.confidence, width)),
+    ],
     rankingLines(summary, width, paint),
     summary.reasons.flatMap((reason, index) => hanging(`${index + 1}. `, reason, width)),
     cautionLines(summary, width, paint),

@@ -42,7 +42,7 @@ export function shortened(label: string, most: number): string {
  */
 export function brokenLabel(label: string, width: number): string {
   const lines: string[] = [''];
-  for (const word of label.split(' ')) {
+  for (const word of keptWithUnits(label).split(' ')) {
     const line = lines.at(-1)!;
     if (line === '' || line.length + 1 + word.length <= width)
       lines[lines.length - 1] = `${line} ${word}`.trim();
@@ -50,6 +50,16 @@ export function brokenLabel(label: string, width: number): string {
   }
   const shown = lines.length > 2 ? [lines[0]!, `${lines.slice(1).join(' ')}`] : lines;
   return shown.map((line) => shortened(line, width + 2)).join('\n');
+}
+
+/** A number and its unit stay on one line. */
+function keptWithUnits(label: string): string {
+  return label.replace(/(\d) (?=\p{L}{1,3}(?:[·/]\p{L}{1,2})?(?:[^\p{L}]|$))/gu, '$1\u00a0');
+}
+
+/** A label on one line, as charts with low rows have it. */
+export function rowLabel(candidate: CandidateAssessment): string {
+  return shortened(rankedLabel(candidate), 44);
 }
 
 /**

@@ -3,6 +3,7 @@ import type { ReportContext } from '../context.js';
 import type { ChartContent } from '../template/fill-template.js';
 import { current, listed, none } from '../words/figures.js';
 import { chartContent, rankedLabel, shortened, thinned } from './chart-content.js';
+import { cueBands } from './cue-bands.js';
 
 const pointCount = 420;
 
@@ -16,7 +17,7 @@ export function currentChart(context: ReportContext): ChartContent | null {
   const peakA = Math.max(0.1, ...playing.flatMap((one) => one.series.loop.packCurrentsA));
   const limits = currentLimits(context);
   const near = limits.filter((limit) => limit.amperes <= peakA * shownLimitRatio);
-  const topA = Math.max(peakA, ...near.map((limit) => limit.amperes)) * 1.12;
+  const topA = Math.max(peakA, ...near.map((limit) => limit.amperes)) * 1.28;
   const endS = Math.max(...playing.map((one) => one.series.loop.timesS.at(-1)!));
   const values = {
     rows: playing.flatMap((candidate) => currentRows(candidate)),
@@ -27,7 +28,7 @@ export function currentChart(context: ReportContext): ChartContent | null {
     end: endS,
   };
   const alternative = currentFinding(context);
-  return chartContent(context, { name: 'current-through-loop', values, alternative, aspectRatio: 0.3 });
+  return chartContent(context, { name: 'current-through-loop', values, alternative, aspectRatio: 0.2 });
 }
 
 /** Peak of each followed candidate against the limits, those beyond the chart included. */
@@ -76,24 +77,6 @@ function currentRows(candidate: CandidateAssessment) {
     seconds: point.time,
     amperes: point.value,
   }));
-}
-
-/** Holds and rests of the loop as this candidate plays it, named where there is room. */
-function cueBands(context: ReportContext, candidate: CandidateAssessment) {
-  const { loop } = context.assessment.study.show;
-  const stretches = [...candidate.nominal.stretchRatios];
-  const wholeS = candidate.nominal.loopS ?? 0;
-  let startS = 0;
-  return loop.flatMap((cue) => {
-    const stretch = cue.action === 'move' ? Math.max(1, stretches.shift() ?? 1) : 1;
-    const band = { start: startS, end: startS + cue.durationS * stretch };
-    startS = band.end;
-    if (cue.action === 'move') return [];
-    const hasRoom = band.end - band.start >= wholeS * 0.011 * (cue.name.length + 2);
-    return [
-      { ...band, middle: (band.start + band.end) / 2, name: hasRoom ? cue.name : '', action: cue.action },
-    ];
-  });
 }
 
 function seriesLabel(candidate: CandidateAssessment): string {

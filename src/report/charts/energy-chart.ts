@@ -2,7 +2,7 @@ import type { CandidateAssessment } from '../../assess/assessment.js';
 import type { ReportContext } from '../context.js';
 import type { ChartContent } from '../template/fill-template.js';
 import { none, withReading } from '../words/figures.js';
-import { chartContent, rankedLabel, shortened } from './chart-content.js';
+import { chartContent, rowLabel, shortened } from './chart-content.js';
 
 interface Part {
   consumer: string;
@@ -42,7 +42,7 @@ export function energyChart(context: ReportContext): ChartContent | null {
     domain_end: Math.max(...playing.map(energySum)) * 1.22,
   };
   const legendRows = Math.ceil(named.length / legendColumns);
-  const aspectRatio = 0.06 + 0.026 * legendRows + 0.031 * playing.length;
+  const aspectRatio = 0.055 + 0.022 * legendRows + 0.027 * playing.length;
   return chartContent(context, {
     name: 'energy-per-loop',
     values,
@@ -76,11 +76,7 @@ function shown(context: ReportContext): CandidateAssessment[] {
 }
 
 /** More rows would push the other charts off the page. */
-const mostRows = 9;
-
-function rowLabel(candidate: CandidateAssessment): string {
-  return shortened(rankedLabel(candidate), 44);
-}
+const mostRows = 6;
 
 function parts({ nominal: { energy } }: CandidateAssessment): Part[] {
   if (energy === null) return [];

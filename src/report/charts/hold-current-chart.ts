@@ -15,7 +15,7 @@ export function positionHolders(context: ReportContext): CandidateAssessment[] {
 }
 
 /** More drives would not fit beside the other chart; the rest stand on their own pages. */
-const mostDrives = 4;
+const mostDrives = 3;
 
 /** The three figures of the hold current side by side, the used one filled; null without such drives. */
 export function holdCurrentChart(context: ReportContext): ChartContent | null {
@@ -25,8 +25,8 @@ export function holdCurrentChart(context: ReportContext): ChartContent | null {
   // A row without a bar parts one drive from the next.
   const rows = groups.flat();
   const keys = groups.flatMap((group, index) => [...group.map((row) => row.key), ` ${index}|`]).slice(0, -1);
-  const values = { rows, keys, domain_end: Math.max(0.01, ...rows.map((row) => row.amperes)) * 1.5 };
-  const aspectRatio = Math.max(0.335, 0.06 + 0.08 * groups.length);
+  const values = { rows, keys, domain_end: Math.max(0.01, ...rows.map((row) => row.amperes)) * 1.66 };
+  const aspectRatio = Math.max(0.285, 0.04 + 0.08 * groups.length);
   const alternative = holdCurrentFinding(context);
   return chartContent(context, { name: 'hold-current-figures', values, alternative, aspectRatio });
 }

@@ -1,15 +1,31 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
-import { type ReportContext, roleOf } from '../context.js';
+import { bandOf, type ReportContext, roleOf } from '../context.js';
 import type { ChartContent } from '../template/fill-template.js';
+import { banded, bandedWithUnit } from '../words/bands.js';
 import { duration, listed, withReading } from '../words/figures.js';
 import { brokenLabel, chartContent, rankedLabel } from './chart-content.js';
 
-/** Runtime on one pack per candidate, against the time that would be enough. */
+/** One candidate in minutes; low, middle and high fall together without draws. */
+interface Row {
+  label: string;
+  low: number;
+  minutes: number;
+  high: number;
+  nominal: number | null;
+  /** Where the note begins: right of everything that is drawn. */
+  start: number;
+  role: string;
+  passes: boolean;
+  note: string;
+}
+
+/** Runtime on one pack per candidate with its interval, against the time that would be enough. */
 export function runtimeChart(context: ReportContext): ChartContent {
   const targetS = context.assessment.study.targetRuntimeS;
-  const longestS = Math.max(targetS ?? 0, ...context.candidates.map((one) => one.nominal.runtimeS ?? 0), 60);
-  const domainEnd = (longestS / 60) * 1.34;
   const rows = context.candidates.map((candidate) => runtimeRow(context, candidate));
+  const longest = Math.max((targetS ?? 0) / 60, 1, ...rows.flatMap((row) => [row.high, row.nominal ?? 0]));
+  const hasBands = rows.some((row) => row.high > row.low);
+  const domainEnd = longest * (hasBands ? 1.75 : 1.34);
   const values = {
     rows,
     // White paper under notes that the target line would run through.
@@ -24,39 +40,58 @@ export function runtimeChart(context: ReportContext): ChartContent {
   };
   const alternative = runtimeFinding(context, targetS);
   const aspectRatio = 0.085 + rowHeight(context.candidates.length) * context.candidates.length;
-  return chartContent(context, { name: 'runtime-against-target', values, alternative, aspectRatio });
+  const name = hasBands ? 'runtime-interval-against-target' : 'runtime-against-target';
+  return chartContent(context, { name, values, alternative, aspectRatio });
 }
 
-function runtimeRow(context: ReportContext, candidate: CandidateAssessment) {
+function runtimeRow(context: ReportContext, candidate: CandidateAssessment): Row {
   const { runtimeS } = candidate.nominal;
-  const failed = candidate.limits.filter((limit) => limit.passes === false).length;
-  const fails = failed === 0 ? '' : ' ✗ fails';
+  const band = bandOf(candidate, 'runtimeS');
+  const failed = candidate.limits.some((limit) => limit.passes === false);
+  const minutes = (value: number | null | undefined): number => (value ?? 0) / 60;
+  const figure = bandedWithUnit(band, runtimeS, 'minutes');
+  const runs = band !== null || runtimeS !== null;
+  const high = minutes(band?.p90 ?? runtimeS);
   return {
     label: brokenLabel(rankedLabel(candidate), 32),
-    minutes: runtimeS === null ? 0 : runtimeS / 60,
+    low: minutes(band?.p10 ?? runtimeS),
+    minutes: minutes(band?.median ?? runtimeS),
+    high,
+    nominal: runtimeS === null ? null : minutes(runtimeS),
+    start: Math.max(high, minutes(runtimeS)),
     role: roleOf(context, candidate),
-    passes: failed === 0,
-    note: runtimeS === null ? 'no runtime' : `${withReading(runtimeS, 'minutes')}${fails}`,
+    passes: !failed,
+    note: `${runs ? figure : 'no runtime'}${failed && runs ? ' ✗ fails' : ''}`,
   };
 }
 
 function runtimeFinding(context: ReportContext, targetS: number | null): string {
   const { phrases } = context;
-  const running = context.candidates.filter((candidate) => candidate.nominal.runtimeS !== null);
+  const running = context.candidates.filter(
+    (candidate) => candidate.nominal.runtimeS !== null || bandOf(candidate, 'runtimeS') !== null,
+  );
   if (running.length === 0) return phrases('runtime-finding-none');
-  const each = listed(running.map((one) => `${one.label} ${duration(one.nominal.runtimeS)}`));
+  const each = listed(running.map((one) => `${one.label} ${runtimeText(one)}`));
   if (targetS === null) return phrases('runtime-finding', { each });
-  const enough = running.filter((one) => one.nominal.runtimeS! >= targetS).length;
+  const enough = running.filter((one) => middleS(one) >= targetS).length;
   const counts = { enough: String(enough), all: String(context.candidates.length) };
   return phrases('runtime-finding-target', { each, target: duration(targetS), ...counts });
 }
 
-function noteEnd(row: { minutes: number; note: string }, domainEnd: number): number {
-  return row.minutes + (row.note.length + 1.5) * signWidth * domainEnd;
+function middleS(candidate: CandidateAssessment): number {
+  return bandOf(candidate, 'runtimeS')?.median ?? candidate.nominal.runtimeS ?? 0;
 }
 
-function crosses(row: { minutes: number; note: string }, targetS: number | null, domainEnd: number): boolean {
-  return targetS !== null && row.minutes < targetS / 60 && noteEnd(row, domainEnd) > targetS / 60;
+function runtimeText(candidate: CandidateAssessment): string {
+  return banded(bandOf(candidate, 'runtimeS'), candidate.nominal.runtimeS, duration);
+}
+
+function noteEnd(row: Row, domainEnd: number): number {
+  return row.start + (row.note.length + 1.5) * signWidth * domainEnd;
+}
+
+function crosses(row: Row, targetS: number | null, domainEnd: number): boolean {
+  return targetS !== null && row.start < targetS / 60 && noteEnd(row, domainEnd) > targetS / 60;
 }
 
 /** Width of a letter as a share of the chart's width, about. */
@@ -64,5 +99,5 @@ const signWidth = 0.021;
 
 /** Height of a row as a share of the page's width: roomier when there are few. */
 function rowHeight(count: number): number {
-  return Math.min(0.048, Math.max(0.034, 0.3 / count));
+  return Math.min(0.044, Math.max(0.03, 0.25 / count));
 }

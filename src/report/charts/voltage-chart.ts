@@ -1,4 +1,5 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
+import type { RunDownBand } from '../../assess/certainty.js';
 import type { ReportContext } from '../context.js';
 import type { ChartContent } from '../template/fill-template.js';
 import { duration, fixed, joined, none, withReading } from '../words/figures.js';
@@ -8,32 +9,97 @@ import { chartContent, rankedLabel, shortened, thinned } from './chart-content.j
 /** Points per line; enough for a smooth curve on paper. */
 const pointCount = 160;
 
+/** The run that a candidate's line follows, and the two that bound it where there are draws. */
+interface Run {
+  candidate: CandidateAssessment;
+  band: RunDownBand | null;
+  timesS: number[];
+  voltagesV: number[];
+  endS: number;
+}
+
 /** Pack voltage over the discharge with warning and cut-off; null when nobody followed has a run. */
 export function voltageChart(context: ReportContext): ChartContent | null {
-  const running = context.focus.filter((candidate) => candidate.series.runDown.timesS.length > 1);
-  if (running.length === 0) return null;
+  const runs = runsOf(context);
+  if (runs.length === 0) return null;
   const { pack } = context.assessment.study;
   const cutOffV = pack.cutOffVoltageV * pack.seriesCount;
   const warningV = pack.warningVoltageV * pack.seriesCount;
-  const lowest = Math.min(cutOffV, ...running.flatMap((one) => one.series.runDown.lowestVoltagesV));
-  const highest = Math.max(warningV, ...running.flatMap((one) => one.series.runDown.lowestVoltagesV));
+  const drawn = runs.flatMap(({ voltagesV, band }) => [
+    ...voltagesV,
+    ...(band?.lowVoltagesV ?? []),
+    ...(band?.highVoltagesV ?? []),
+  ]);
+  const lowest = Math.min(cutOffV, ...drawn);
+  const highest = Math.max(warningV, ...drawn);
   const span = Math.max(highest - lowest, 0.1);
   const values = {
-    rows: running.flatMap((candidate) =>
-      thinned(candidate.series.runDown.timesS, candidate.series.runDown.lowestVoltagesV, pointCount).map(
-        (point) => ({ series: seriesLabel(candidate), minutes: point.time / 60, volts: point.value }),
-      ),
-    ),
-    ends: runEnds(running, lowest, span),
+    rows: runs.flatMap((run) => lineRows(run)),
+    bands: runs.flatMap((run) => bandRows(run)),
+    edges: runs.flatMap((run) => edgeRows(run)),
+    ends: runEnds(runs, lowest, span),
     levels: [
       { volts: warningV, label: `warning ${fixed(warningV, 1)}${joined}V` },
       { volts: cutOffV, label: `cut-off ${fixed(cutOffV, 1)}${joined}V` },
     ],
-    series: running.map(seriesLabel),
+    series: runs.map(({ candidate }) => seriesLabel(candidate)),
     domain: [lowest - span * 0.34, highest + span * 0.05],
   };
   const alternative = voltageFinding(context);
-  return chartContent(context, { name: 'voltage-over-discharge', values, alternative, aspectRatio: 0.335 });
+  return chartContent(context, { name: 'voltage-over-discharge', values, alternative, aspectRatio: 0.285 });
+}
+
+/** Of each followed candidate its nominal run, or with draws the one in the middle of them. */
+function runsOf(context: ReportContext): Run[] {
+  const bands = context.assessment.certainty?.runDownBands ?? [];
+  return context.focus.flatMap((candidate): Run[] => {
+    const band = bands.find((one) => one.candidate === candidate.id) ?? null;
+    const { timesS, lowestVoltagesV } = candidate.series.runDown;
+    if (band === null) {
+      if (timesS.length < 2) return [];
+      return [{ candidate, band, timesS, voltagesV: lowestVoltagesV, endS: timesS.at(-1)! }];
+    }
+    const [, endS] = band.endTimesS;
+    return [{ candidate, band, timesS: band.timesS, voltagesV: band.middleVoltagesV, endS }];
+  });
+}
+
+function lineRows({ candidate, timesS, voltagesV, endS }: Run) {
+  return thinned(timesS, voltagesV, pointCount)
+    .filter(({ time }) => time <= endS)
+    .map(({ time, value }) => ({ series: seriesLabel(candidate), minutes: time / 60, volts: value }));
+}
+
+/** Between the run that ends first and the one that ends last, as long as both go on. */
+function bandRows({ candidate, band }: Run) {
+  if (band === null) return [];
+  return band.timesS.flatMap((timeS, index) => {
+    if (timeS > band.endTimesS[0]) return [];
+    const [low, high] = [band.lowVoltagesV[index]!, band.highVoltagesV[index]!];
+    return [{ series: seriesLabel(candidate), minutes: timeS / 60, low, high }];
+  });
+}
+
+function edgeRows({ candidate, band }: Run) {
+  if (band === null) return [];
+  const edges = [
+    { edge: 'low', voltagesV: band.lowVoltagesV, endS: band.endTimesS[0] },
+    { edge: 'high', voltagesV: band.highVoltagesV, endS: band.endTimesS[2] },
+  ];
+  return edges.flatMap(({ edge, voltagesV, endS }) =>
+    band.timesS.flatMap((timeS, index) =>
+      timeS > endS
+        ? []
+        : [
+            {
+              series: seriesLabel(candidate),
+              line: `${candidate.id} ${edge}`,
+              minutes: timeS / 60,
+              volts: voltagesV[index]!,
+            },
+          ],
+    ),
+  );
 }
 
 /** What ends the run of each followed candidate, and when. */
@@ -56,22 +122,23 @@ export function voltageFinding(context: ReportContext): string {
 }
 
 /** Where each line ends: the text below all lines, on the side that has room, close ones on rows of their own. */
-function runEnds(running: CandidateAssessment[], lowest: number, span: number) {
-  const longest = Math.max(...running.map((one) => one.series.runDown.timesS.at(-1)!));
-  return running.map((candidate, index) => {
-    const { timesS, lowestVoltagesV } = candidate.series.runDown;
-    const endS = timesS.at(-1)!;
+function runEnds(runs: Run[], lowest: number, span: number) {
+  const longest = Math.max(...runs.map(({ endS, band }) => band?.endTimesS[2] ?? endS));
+  return runs.map(({ candidate, endS, voltagesV, timesS, band }, index) => {
     const reason = candidate.nominal.endReason === null ? '' : endReasonWords[candidate.nominal.endReason];
-    const others = running.slice(0, index).map((one) => one.series.runDown.timesS.at(-1)!);
+    const others = runs.slice(0, index).map((one) => one.endS);
     const isClose = others.some((other) => Math.abs(other - endS) < longest * 0.95);
+    const last = timesS.findLastIndex((timeS) => timeS <= endS);
+    const [low, , high] = (band?.endTimesS ?? []).map((timeS) => fixed(timeS / 60, 0));
+    const range = band === null ? '' : ` (${low}–${high})`;
     return {
       series: seriesLabel(candidate),
       minutes: endS / 60,
-      volts: lowestVoltagesV.at(-1)!,
-      note: `${withReading(endS, 'minutes')}: ${reason}`,
+      volts: voltagesV[last]!,
+      note: `${withReading(endS, 'minutes')}${range}: ${reason}`,
       side: endS > longest * 0.55 ? 'right' : 'left',
       note_volts: lowest - span * (isClose ? 0.26 : 0.12),
-      bottom: lowest - span * 0.34,
+      bottom: lowest - span * 0.04,
       shape: index === 0 ? 'circle' : 'square',
     };
   });

@@ -1,22 +1,28 @@
-import type { MeasurementAdvice } from '../../assess/assessment.js';
 import { runtimeChart } from '../charts/runtime-chart.js';
-import { labelOf, type ReportContext } from '../context.js';
-import type { Block } from '../document.js';
-import { rankingTable } from '../tables/ranking-table.js';
+import type { ReportContext } from '../context.js';
+import type { Block, Inline } from '../document.js';
+import { countText, rankingTable, roomyRows } from '../tables/ranking-table.js';
 import type { Filling, Values } from '../template/fill-template.js';
 import { plain } from '../template/inline.js';
+import { confidenceWords } from '../words/confidence.js';
 import { capitalised, counted, duration, fixed, joined, sentence } from '../words/figures.js';
+import { nextMeasurement } from '../words/next-measurement.js';
 import { aboutValues } from './about.js';
 
-/** Page one: the question, the answer, its reasons, the ranking, what to measure next. */
+/** Page one: the question, the verdict, how sure it is and why, the ranking, what to measure next. */
 export function answerSection(context: ReportContext): Filling[] {
   const { assessment, candidates } = context;
-  const { answer, figuresGiven, figuresAssumed, study } = assessment;
+  const { verdict, certainty, figuresGiven, figuresAssumed, study } = assessment;
   const figures = figuresGiven + figuresAssumed;
   const values: Values = {
     ...aboutValues(context),
-    answer: answer.sentence,
-    reasons: { blocks: reasons(answer.reasons) },
+    prepared_line: preparedLine(context),
+    answer: verdict.sentence,
+    has_draws: certainty !== null,
+    draws: certainty === null ? '' : countText(certainty.draws),
+    confidence: confidenceWords(verdict.confidence),
+    reasons: { blocks: itemList(verdict.reasons.slice(0, mostReasons)) },
+    overturned: { blocks: smallList(verdict.overturnedBy.slice(0, mostOverturning(candidates.length))) },
     ranking: { blocks: [rankingTable(context)] },
     has_candidates: candidates.length > 0,
     candidate_count: counted(candidates.length, 'candidate'),
@@ -26,24 +32,42 @@ export function answerSection(context: ReportContext): Filling[] {
     figures_given: String(figuresGiven),
     figures_assumed: String(figuresAssumed),
     given_share: figures === 0 ? '' : `${fixed((figuresGiven / figures) * 100, 0)}${joined}%`,
-    ...nextMeasurement(context, assessment.nextMeasurements[0]),
+    ...measureValues(context),
   };
   return [{ values, charts: { 'runtime-against-target': runtimeChart(context) } }];
 }
 
-function reasons(texts: string[]): Block[] {
+/** Reasons, and what would overturn the verdict, are told in full behind; page one has room for so many. */
+const mostReasons = 3;
+const mostOverturning = (candidateCount: number) => (candidateCount > roomyRows ? 1 : 2);
+
+/** When and by whom, as far as it is said; ends where the next part begins. */
+function preparedLine(context: ReportContext): string {
+  const { date, prepared_by: by } = aboutValues(context);
+  const parts = [date, by === '' ? '' : context.phrases('prepared-by', { by: String(by) })];
+  return parts.map((part) => (part === '' ? '' : `${part} · `)).join('');
+}
+
+function itemList(texts: string[]): Block[] {
   return texts.length === 0 ? [] : [{ kind: 'list', ordered: true, items: texts.map(plain) }];
 }
 
-function nextMeasurement(context: ReportContext, advice: MeasurementAdvice | undefined): Values {
-  const owner = advice?.candidate ? labelOf(context, advice.candidate) : '';
+function smallList(texts: string[]): Block[] {
+  const items = texts.map((text): Inline => plain(sentence(text)));
+  return items.length === 0 ? [] : [{ kind: 'list', ordered: false, items, style: 'small' }];
+}
+
+function measureValues(context: ReportContext): Values {
+  const next = nextMeasurement(context);
   return {
-    measure_next: advice !== undefined,
-    measure_label: advice?.label ?? '',
-    measure_owner: owner !== '' && !advice?.label.includes(owner) ? owner : '',
-    measure_why: sentence(advice?.why ?? ''),
-    measure_method: sentence(advice?.method ?? ''),
-    measure_instrument: capitalised(advice?.instrument ?? ''),
-    measure_minutes: advice ? `${fixed(advice.minutes, 0)}${joined}min` : '',
+    measure_next: next !== null,
+    measure_label: next?.label ?? '',
+    measure_owner: next?.owner ?? '',
+    measure_why: sentence(next?.why ?? ''),
+    measure_method: sentence(next?.method ?? ''),
+    measure_instrument: capitalised(next?.instrument ?? ''),
+    measure_minutes: next ? `${fixed(next.minutes, 0)}${joined}min` : '',
+    measure_precision: next?.precision ?? '',
+    measure_goes_into: next?.goesInto ?? '',
   };
 }

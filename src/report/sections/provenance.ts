@@ -1,5 +1,5 @@
 import type { ReportContext } from '../context.js';
-import type { Block, TableBlock } from '../document.js';
+import type { Block, Fact, TableBlock } from '../document.js';
 import { cell, head, row, wordColumn } from '../tables/cells.js';
 import type { Filling } from '../template/fill-template.js';
 import { longDate } from './about.js';
@@ -17,6 +17,7 @@ export function provenanceSection(context: ReportContext): Filling[] {
       { label: 'Date', value: longDate(context.date) },
       { label: 'Seed', value: String(assessment.seed) },
       { label: 'Draws', value: String(assessment.draws) },
+      ...schemeFacts(context),
     ],
   };
   const values = {
@@ -25,6 +26,15 @@ export function provenanceSection(context: ReportContext): Filling[] {
     files: { blocks: assessment.inputs.length === 0 ? [] : [fileTable(context)] },
   };
   return [{ values, charts: {} }];
+}
+
+/** How the draws were made, so that they can be made again. */
+function schemeFacts({ assessment: { certainty } }: ReportContext): Fact[] {
+  if (certainty === null) return [];
+  return [
+    { label: 'Random numbers', value: certainty.generator },
+    { label: 'Inputs from the Sobol’ sequence', value: String(certainty.sobolInputs) },
+  ];
 }
 
 function fileTable({ assessment }: ReportContext): TableBlock {

@@ -1,16 +1,19 @@
 import { currentChart, currentFinding } from '../charts/current-chart.js';
+import { effortChart, effortFinding } from '../charts/effort-chart.js';
 import { energyChart, energyFinding } from '../charts/energy-chart.js';
 import { holdCurrentChart, positionHolders } from '../charts/hold-current-chart.js';
 import { voltageChart, voltageFinding } from '../charts/voltage-chart.js';
 import type { ReportContext } from '../context.js';
 import type { ChartContent, Filling, Values } from '../template/fill-template.js';
 import { counted, listed } from '../words/figures.js';
+import { present } from './present.js';
 
-/** Page two: where the energy goes, how the pack falls, what the wires bear, how sure the hold current is. */
+/** Page two: where the energy goes, how the pack falls, what drive and wires bear, how sure the hold current is. */
 export function whySection(context: ReportContext): Filling[] {
   const charts: Record<string, ChartContent | null> = {
     'energy-per-loop': energyChart(context),
     'voltage-over-discharge': voltageChart(context),
+    'effort-through-loop': effortChart(context),
     'current-through-loop': currentChart(context),
     'hold-current-figures': holdCurrentChart(context),
   };
@@ -21,20 +24,17 @@ export function whySection(context: ReportContext): Filling[] {
     has_charts: Object.values(charts).some((chart) => chart !== null),
     has_energy: charts['energy-per-loop'] !== null,
     has_voltage: charts['voltage-over-discharge'] !== null,
+    has_voltage_bands: (context.assessment.certainty?.runDownBands.length ?? 0) > 0,
+    has_effort: charts['effort-through-loop'] !== null,
     has_current: charts['current-through-loop'] !== null,
     has_hold_current: charts['hold-current-figures'] !== null,
     energy_finding: energyFinding(context),
     voltage_finding: voltageFinding(context),
+    effort_finding: effortFinding(context),
     current_finding: currentFinding(context),
     holder_count: counted(positionHolders(context).length, 'drive'),
     without_runtime: listed(idle.map((candidate) => candidate.label)),
     protection_advice: advice?.advice ?? '',
   };
   return [{ values, charts: present(charts) }];
-}
-
-function present(charts: Record<string, ChartContent | null>): Record<string, ChartContent> {
-  return Object.fromEntries(
-    Object.entries(charts).flatMap(([name, chart]) => (chart ? [[name, chart]] : [])),
-  );
 }

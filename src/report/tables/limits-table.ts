@@ -1,6 +1,7 @@
 import type { CandidateAssessment, LimitOutcome } from '../../assess/assessment.js';
-import type { ReportContext } from '../context.js';
+import { certaintyOf, type ReportContext } from '../context.js';
 import type { TableBlock, TableRow } from '../document.js';
+import { probability } from '../words/bands.js';
 import { criterionFigure, limitDemand, limitName } from '../words/criterion-words.js';
 import { capitalised, fixed, joined, none } from '../words/figures.js';
 import { fieldWords } from '../words/outcome-words.js';
@@ -8,24 +9,28 @@ import { cell, figureColumn, head, row, wordColumn } from './cells.js';
 
 /** Every limit against one candidate, with how far inside or outside it stands. */
 export function limitsTable(context: ReportContext, candidate: CandidateAssessment): TableBlock {
+  const probabilities = certaintyOf(context, candidate)?.limitProbabilities ?? null;
   const columns = [
     wordColumn('Limit', 1.75),
     figureColumn('Must be', '', 0.95),
     figureColumn('Is', '', 0.95),
     figureColumn('Margin', '', 0.85),
-    wordColumn('Verdict', 2.6),
+    wordColumn(probabilities === null ? 'Verdict' : 'Verdict, and holds in', 2.6),
   ];
-  const rows = candidate.limits.map((limit) => limitRow(limit, context.currency));
+  const rows = candidate.limits.map((limit, index) =>
+    limitRow(limit, context.currency, probabilities === null ? undefined : (probabilities[index] ?? null)),
+  );
   return { kind: 'table', title: '', columns, rows, note: [], rowHeads: true, compact: true };
 }
 
-function limitRow(limit: LimitOutcome, currency: string): TableRow {
+/** @param share of draws in which it holds; undefined without draws, null where it is not judged */
+function limitRow(limit: LimitOutcome, currency: string, share: number | null | undefined): TableRow {
   return row(
     head(capitalised(limitName(limit.criterion))),
     cell(limitDemand(limit, currency)),
     cell(criterionFigure(limit.criterion, limit.value, currency)),
     cell(margin(limit)),
-    verdict(limit),
+    verdict(limit, share),
   );
 }
 
@@ -35,13 +40,14 @@ function margin(limit: LimitOutcome): string {
   return `${sign}${fixed(Math.abs(limit.margin) * 100, 0)}${joined}%`;
 }
 
-function verdict(limit: LimitOutcome) {
+function verdict(limit: LimitOutcome, share: number | null | undefined) {
   if (limit.passes === null) {
     return cell(
       `not judged: ${limit.missing ? `${fieldWords(limit.missing)} is missing` : 'a figure is missing'}`,
       'muted',
     );
   }
-  const reason = limit.reason === undefined ? '' : `: ${limit.reason}`;
+  const drawn = typeof share === 'number' ? `, ${probability(share)} of draws` : '';
+  const reason = (limit.reason === undefined ? '' : `: ${limit.reason}`) + drawn;
   return limit.passes ? cell(`✓ passes${reason}`, 'good') : cell(`✗ fails${reason}`, 'bad');
 }

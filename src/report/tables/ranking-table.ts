@@ -1,51 +1,104 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
 import { driveTypes } from '../../drives/registry.js';
-import { markedLabel, type ReportContext } from '../context.js';
-import type { TableBlock, TableRow } from '../document.js';
-import { readings } from '../words/figures.js';
+import { bandOf, certaintyOf, markedLabel, planOf, type ReportContext } from '../context.js';
+import type { TableBlock, TableCell, TableColumn, TableRow } from '../document.js';
+import { banded, probability, probabilityNumber } from '../words/bands.js';
+import { joined, none, readings } from '../words/figures.js';
 import { limitsSummary } from '../words/outcome-words.js';
 import { cell, figureColumn, head, wordColumn } from './cells.js';
 
-/** The ranking: who stands where, what each gives and what it takes. */
+/** A column of the ranking and what stands in it. */
+interface RankingColumn {
+  column: TableColumn;
+  cell(candidate: CandidateAssessment): TableCell;
+}
+
+/** The ranking: who stands where, what each gives and what it takes, and how often it leads. */
 export function rankingTable(context: ReportContext): TableBlock {
-  const { assessment, candidates, currency, phrases } = context;
+  const { candidates, assessment, phrases } = context;
+  const columns = rankingColumns(context);
+  const note = assessment.certainty
+    ? phrases('ranking-note-draws', { draws: countText(assessment.certainty.draws) })
+    : phrases('ranking-note');
   return {
     kind: 'table',
     title: '',
-    columns: [
-      figureColumn('Rank', '', 0.55),
-      wordColumn('Candidate', 2.9),
-      wordColumn('Type', 1.75),
-      wordColumn('Limits', 2.55),
-      figureColumn('Runtime', 'min', 1),
-      figureColumn(assessment.study.carrier.worn ? 'On body' : 'Mass', 'g', 1),
-      figureColumn('Holding', 'W', 1),
-      figureColumn('Cost', currency, 0.8),
-      figureColumn('Work', 'h', 0.75),
-      figureColumn('Score', '', 0.8),
-    ],
-    rows: candidates.map((candidate) => rankingRow(candidate, candidate === context.leader)),
-    note: [{ text: phrases('ranking-note') }],
+    columns: columns.map(({ column }) => column),
+    rows: candidates.map(
+      (candidate): TableRow => ({
+        highlighted: candidate === context.leader,
+        cells: columns.map((one) => one.cell(candidate)),
+      }),
+    ),
+    note: [{ text: assessment.day ? `${note} ${phrases('ranking-note-day')}` : note }],
     rowHeads: true,
+    compact: candidates.length > roomyRows,
   };
 }
 
-function rankingRow(candidate: CandidateAssessment, highlighted: boolean): TableRow {
-  const { nominal } = candidate;
+/** More rows than these are set tighter, so that the first page keeps its chart. */
+export const roomyRows = 6;
+
+/** `2,048`. */
+export function countText(count: number): string {
+  return String(count).replace(/\B(?=(\d{3})+$)/g, ',');
+}
+
+function rankingColumns(context: ReportContext): RankingColumn[] {
+  const { assessment, currency } = context;
+  const column = (of: TableColumn, text: (candidate: CandidateAssessment) => string): RankingColumn => ({
+    column: of,
+    cell: (candidate) => cell(text(candidate)),
+  });
+  const body = assessment.study.carrier.worn ? 'On\u00a0body' : 'Mass';
+  return [
+    column(figureColumn('Rank', '', 0.5), ({ rank }) => String(rank)),
+    { column: wordColumn('Candidate', 2.5), cell: (candidate) => head(markedLabel(candidate)) },
+    column(wordColumn('Type', 1.5), ({ type }) => driveTypes[type].label),
+    { column: wordColumn('Limits', 2.1), cell: (candidate) => limitsCell(context, candidate) },
+    column(figureColumn('Runtime', 'min', 1), (candidate) =>
+      banded(bandOf(candidate, 'runtimeS'), candidate.nominal.runtimeS, 'minutes'),
+    ),
+    ...(assessment.day === null
+      ? []
+      : [column(figureColumn('Packs', 'a day', 0.75), (candidate) => packsForTheDay(context, candidate))]),
+    column(figureColumn(body, 'g', 0.9), ({ nominal }) => readings.grams.show(nominal.bodyMassKg)),
+    column(figureColumn('Holding', 'W', 0.9), (candidate) =>
+      banded(bandOf(candidate, 'holdPowerW'), candidate.nominal.holdPowerW, holdingText),
+    ),
+    column(figureColumn('Cost', currency, 0.75), ({ nominal }) => readings.money.show(nominal.cost)),
+    column(figureColumn('Work', 'h', 0.7), ({ nominal }) => readings.hours.show(nominal.reworkTimeS)),
+    column(figureColumn('Score', '', 0.75), ({ score }) => readings.ratio.show(score)),
+    ...(assessment.certainty === null
+      ? []
+      : [
+          column(figureColumn('Leads', '%', 0.7), (candidate) =>
+            probabilityNumber(certaintyOf(context, candidate)?.leadProbability),
+          ),
+        ]),
+  ];
+}
+
+/** Three digits that count; nothing stays nothing. */
+function holdingText(power: number): string {
+  return power < 0.005 ? '0' : readings.wattsInColumn.show(power);
+}
+
+/** Packs that the day takes; a day that no number of packs does has a dash. */
+export function packsForTheDay(context: ReportContext, candidate: CandidateAssessment): string {
+  const count = planOf(context, candidate)?.packsNeededCount;
+  return count === null || count === undefined ? none : String(count);
+}
+
+function limitsCell(context: ReportContext, candidate: CandidateAssessment): TableCell {
   const limits = limitsSummary(candidate);
+  const certainty = certaintyOf(context, candidate);
+  if (!certainty?.passesOnPaper) return cell(limits.text, limits.tone);
+  const share = probability(certainty.passProbability);
   return {
-    highlighted,
-    cells: [
-      cell(String(candidate.rank)),
-      head(markedLabel(candidate)),
-      cell(driveTypes[candidate.type].label),
-      cell(limits.text, limits.tone),
-      cell(readings.minutes.show(nominal.runtimeS)),
-      cell(readings.grams.show(nominal.bodyMassKg)),
-      cell(readings.wattsInColumn.show(nominal.holdPowerW)),
-      cell(readings.money.show(nominal.cost)),
-      cell(readings.hours.show(nominal.reworkTimeS)),
-      cell(readings.ratio.show(candidate.score)),
+    text: [
+      { text: 'passes on paper', strong: true },
+      { text: `, in ${share.replace(' ', joined)} of draws` },
     ],
   };
 }

@@ -16,7 +16,7 @@ export class EnsembleRun {
   private readonly kernels: CandidateKernel[];
   private readonly candidates: Candidate[];
   private readonly order: number[];
-  private readonly plan: DrawPlan;
+  private planned: DrawPlan | null = null;
 
   /**
    * @param study the nominal study
@@ -28,12 +28,11 @@ export class EnsembleRun {
     study: Study,
     candidates: readonly Candidate[],
     readonly drawCount: number,
-    seed = study.seed,
+    private readonly seed = study.seed,
     columnOf: ColumnSource = (_, planned) => planned(),
   ) {
     const ids = new Set(candidates.map(({ id }) => id));
     this.inputs = uncertainInputs(study).filter((input) => input.shared || ids.has(input.owner ?? ''));
-    this.plan = new DrawPlan(this.inputs, seed, drawCount);
     this.columns = this.inputs.map((input, index) => columnOf(input, () => this.plan.values(index)));
     // Factors on what is worked out from other numbers come after those.
     this.order = [...this.inputs.keys()].sort(
@@ -75,6 +74,12 @@ export class EnsembleRun {
     return this.inputs.map(({ path, field, owner, shared }, index) => {
       return { path, field, owner, shared, values: this.columns[index]! };
     });
+  }
+
+  /** Made when it is first asked for: draws that come from elsewhere need none. */
+  private get plan(): DrawPlan {
+    this.planned ??= new DrawPlan(this.inputs, this.seed, this.drawCount);
+    return this.planned;
   }
 
   get scheme() {

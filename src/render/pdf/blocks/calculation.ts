@@ -12,7 +12,7 @@ export function calculationBox(
   parent: Tag,
 ): Box {
   const { typesetter } = press;
-  const widths = columnWidths(width, [2.2, 2.4, 3, 1.4]);
+  const widths = columnWidths(width, [2.2, 3, 3, 1.5]);
   const texts: Inline[] = [
     [{ text: line.quantity, strong: true }],
     [{ text: line.equation, emphasis: true }],

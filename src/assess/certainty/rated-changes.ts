@@ -1,0 +1,202 @@
+import { type OutcomeName, outcomeIndex } from '../../simulate/ensemble/ensemble.js';
+import { EnsembleRun } from '../../simulate/ensemble/run-ensemble.js';
+import type { CandidateRun } from '../../simulate/outcome.js';
+import type { Candidate, Study } from '../../study/study.js';
+import type { LimitOutcome } from '../assessment.js';
+import type { ChangeGainBands, RatedChange } from '../certainty.js';
+import { changeKinds } from '../lesser-changes/kinds.js';
+import type { LesserChange, LesserChanges } from '../lesser-changes/lesser-change.js';
+import { bestPairs, helps } from '../lesser-changes/pairs.js';
+import type { Proposal, Setup } from '../lesser-changes/proposal.js';
+import { valueAt } from '../value-at-path.js';
+import { bandOf, quantileOf } from './bands.js';
+import { type DrawnStudy, drawnStudy, utilitiesOf } from './drawn-study.js';
+import type { Draws } from './draws.js';
+
+/** Draws on which each change is tried: a part of those of the study, so that before and after are compared draw by draw. */
+const mostDraws = 256;
+
+/** What rating the changes needs beside the changes themselves. */
+export interface RatingParts {
+  study: Study;
+  baseline: Candidate;
+  /** The run and the limits of the drive of today, nominal. */
+  run: CandidateRun;
+  limits: readonly LimitOutcome[];
+  draws: Draws;
+  drawn: DrawnStudy;
+  /** The candidate that the verdict is about; null when that is the drive of today. */
+  leaderId: string | null;
+}
+
+/**
+ * The ladder of lesser changes, then the best pair, each with what the draws say of it.
+ * @param parts null where no bands are given
+ * @param enough for a ranking: no change that takes more work than the first good enough one is looked at
+ */
+export function ratedChanges(
+  changes: LesserChanges,
+  parts: RatingParts | null,
+  enough: ((change: RatedChange) => boolean) | null = null,
+): RatedChange[] {
+  const all = [...changes.ladder, ...(changes.bestPair === null ? [] : [changes.bestPair])].map(unrated);
+  if (parts === null) return all;
+  const base = baselineDraws(parts);
+  const pairs = () => {
+    const helpful = changes.ladder.filter((change) => helps(change, changes.passesBefore));
+    return bestPairs(helpful, { study: parts.study, candidate: parts.baseline });
+  };
+  const byWork = [...all].sort((a, b) => a.burden.workTimeS - b.burden.workTimeS);
+  let mostWorkS = Number.POSITIVE_INFINITY;
+  for (const change of byWork) {
+    if (change.burden.workTimeS > mostWorkS) break;
+    const proposal = proposalOf(change, { study: parts.study, candidate: parts.baseline }, pairs);
+    if (proposal === null) continue;
+    Object.assign(change, rating(proposal, parts, base));
+    if (enough?.(change)) mostWorkS = change.burden.workTimeS;
+  }
+  return all;
+}
+
+const unrated = (change: LesserChange): RatedChange => ({
+  ...change,
+  gainBands: null,
+  passProbability: null,
+  leaderGainRatio: null,
+});
+
+function proposalOf(change: LesserChange, setup: Setup, pairs: () => Proposal[]): Proposal | null {
+  if (change.parts.length > 1) {
+    return pairs().find(({ parts }) => parts.join() === change.parts.join()) ?? null;
+  }
+  const attempt = changeKinds[change.parts[0]!].propose(setup);
+  return 'proposal' in attempt ? attempt.proposal : null;
+}
+
+/** The first draws of the drive of today as it is. */
+interface BaselineDraws {
+  drawCount: number;
+  columns: Float64Array[];
+  scores: Float64Array;
+  /** Mean of its score where all limits hold, else 0, and of the leader's; NaN where the leader is the same drive. */
+  utilityScore: number;
+  leaderUtilityScore: number;
+}
+
+function baselineDraws({ baseline, draws, drawn, leaderId }: RatingParts): BaselineDraws {
+  const index = draws.ensemble.candidateIds.indexOf(baseline.id);
+  const drawCount = Math.min(mostDraws, draws.ensemble.drawCount);
+  const utilities = utilitiesOf(drawn);
+  const first = (column: Float64Array) => column.subarray(0, drawCount);
+  return {
+    drawCount,
+    columns: draws.ensemble.outcomes[index]!.map(first),
+    scores: first(drawn.scores[index]!),
+    utilityScore: meanOf(first(utilities[index]!)),
+    leaderUtilityScore:
+      leaderId === null ? Number.NaN : meanOf(first(utilities[drawn.candidateIds.indexOf(leaderId)]!)),
+  };
+}
+
+/** What the draws say of one change. */
+function rating(
+  proposal: Proposal,
+  parts: RatingParts,
+  base: BaselineDraws,
+): Pick<RatedChange, 'gainBands' | 'passProbability' | 'leaderGainRatio'> {
+  const columns = drawnWith(proposal, parts, base.drawCount);
+  const runtimes = columns[outcomeIndex.runtimeS]!.map((timeS) => (Number.isNaN(timeS) ? 0 : timeS)).sort();
+  const figures = { runtimeP10S: quantileOf(runtimes, 0.1), holdEffortRatio: null };
+  const judged = { study: parts.study, candidate: parts.baseline, run: parts.run, drawn: figures };
+  const limits = parts.limits.map((limit) =>
+    limit.criterion === 'runtime_p10' ? { ...limit, passes: figures.runtimeP10S >= limit.limit } : limit,
+  );
+  const drawn = drawnStudy(parts.study.criteria, [{ judged, limits }], {
+    candidateIds: [parts.baseline.id],
+    drawCount: base.drawCount,
+    outcomes: [columns],
+  });
+  const gained = meanOf(utilitiesOf(drawn)[0]!) - base.utilityScore;
+  const toGain = base.leaderUtilityScore - base.utilityScore;
+  return {
+    gainBands: gainBands(base, columns, drawn.scores[0]!),
+    passProbability: drawn.limits[0]!.passProbability,
+    leaderGainRatio: toGain > 1e-9 ? gained / toGain : null,
+  };
+}
+
+/** The outcomes of the drive of today with a change, in the same draws as without it. */
+function drawnWith(
+  proposal: Proposal,
+  { study, run, draws }: RatingParts,
+  drawCount: number,
+): Float64Array[] {
+  const { setup } = proposal;
+  const drawnBefore = new Map(draws.ensemble.inputs.map(({ path, values }) => [path, values]));
+  const ensemble = new EnsembleRun(
+    setup.study,
+    [setup.candidate],
+    drawCount,
+    study.seed,
+    ({ path }, planned) => {
+      const values = drawnBefore.get(path)?.slice(0, drawCount) ?? planned();
+      return moved(values, valueAt(study, path), valueAt(setup.study, path));
+    },
+  );
+  const [columns] = ensemble.emptyOutcomes();
+  ensemble.run(0, drawCount, [columns!]);
+  return corrected(columns!, proposal, run);
+}
+
+/** Draws about a figure that the change moves keep their distance from it, as a share. */
+function moved(values: Float64Array, before: number | null, after: number | null): Float64Array {
+  if (before === null || after === null || before === after) return values;
+  return before === 0
+    ? values.map((value) => value + after)
+    : values.map((value) => (value * after) / before);
+}
+
+/** What the change itself weighs, costs and takes, and what the simulation of a changed study cannot know. */
+function corrected(columns: Float64Array[], proposal: Proposal, run: CandidateRun): Float64Array[] {
+  const { burden, addedBodyMassKg } = proposal;
+  const withHold = (holdPackCurrentA: number, holdPowerW: number) =>
+    proposal.corrected({ ...run, nominal: { ...run.nominal, holdPackCurrentA, holdPowerW } }).nominal;
+  const rested = withHold(0, 0);
+  const nominalVoltageV =
+    run.nominal.holdPackCurrentA > 0 ? run.nominal.holdPowerW / run.nominal.holdPackCurrentA : 1;
+  const held = withHold(1, nominalVoltageV);
+  const fidelityRatio = (rested.cueFidelityRatio ?? 1) / (run.nominal.cueFidelityRatio ?? 1);
+  const at = (name: OutcomeName, figure: (value: number) => number) => {
+    columns[outcomeIndex[name]] = columns[outcomeIndex[name]]!.map(figure);
+  };
+  at(
+    'holdPackCurrentA',
+    (currentA) => rested.holdPackCurrentA + currentA * (held.holdPackCurrentA - rested.holdPackCurrentA),
+  );
+  at(
+    'holdPowerW',
+    (powerW) => rested.holdPowerW + (powerW / nominalVoltageV) * (held.holdPowerW - rested.holdPowerW),
+  );
+  at('cueFidelityRatio', (ratio) => Math.min(1, ratio * fidelityRatio));
+  at('bodyMassKg', (massKg) => massKg + addedBodyMassKg);
+  at('cost', (money) => money + (burden.costMoney ?? Number.NaN));
+  at('reworkTimeS', (timeS) => timeS + burden.workTimeS);
+  return columns;
+}
+
+function gainBands(base: BaselineDraws, columns: Float64Array[], scores: Float64Array): ChangeGainBands {
+  const more = (name: OutcomeName, sign = 1) => {
+    const [before, after] = [base.columns[outcomeIndex[name]]!, columns[outcomeIndex[name]]!];
+    return bandOf(after.map((value, draw) => sign * (value - before[draw]!)));
+  };
+  const less = (name: OutcomeName) => more(name, -1);
+  return {
+    score: bandOf(scores.map((score, draw) => score - base.scores[draw]!)),
+    runtimeS: more('runtimeS'),
+    holdPowerW: less('holdPowerW'),
+    meanPackCurrentA: less('meanPackCurrentA'),
+  };
+}
+
+const meanOf = (column: Float64Array): number =>
+  column.reduce((sum, value) => sum + value, 0) / Math.max(1, column.length);

@@ -1,0 +1,18 @@
+import type { SurenessWord } from '../certainty.js';
+
+/** From here on something is clear, and likely (agreed words for probabilities, M25). */
+const clearFrom = 0.9;
+const likelyFrom = 0.75;
+
+/** The word for a probability; what has none is open. */
+export function surenessWord(probability: number | null): SurenessWord {
+  if (probability === null) return 'open';
+  return probability >= clearFrom ? 'clear' : probability >= likelyFrom ? 'likely' : 'open';
+}
+
+/** A probability as sentences write it: `94 %`, never a bare 0 or 100 unless it is one. */
+export function inDraws(probability: number): string {
+  if (probability > 0 && probability < 0.005) return 'under 1 %';
+  if (probability < 1 && probability > 0.995) return 'over 99 %';
+  return `${Math.round(probability * 100)} %`;
+}

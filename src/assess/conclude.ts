@@ -1,0 +1,219 @@
+import type { CandidateRun } from '../simulate/outcome.js';
+import type { ViewWeights } from '../study/choosing.js';
+import type { Candidate, Study } from '../study/study.js';
+import { type AssessmentContext, assess, judgedOf } from './assess.js';
+import type { Assessment, CandidateAssessment, MeasurementAdvice } from './assessment.js';
+import { certaintyOf } from './certainty/certainty-of.js';
+import { drawnFigures } from './certainty/drawn-figures.js';
+import { type DrawnStudy, drawnStudy, type NominalJudgement } from './certainty/drawn-study.js';
+import { type Draws, drawStudy } from './certainty/draws.js';
+import { drawnFindings } from './certainty/findings.js';
+import { ratedChanges } from './certainty/rated-changes.js';
+import type { Certainty, RatedChange } from './certainty.js';
+import { runDownBands } from './conclude/drawings.js';
+import { breakEvenBetween, daysOf, payProbability } from './conclude/event-day.js';
+import { ladderOf, startOf } from './conclude/ladder.js';
+import { rerunOf } from './conclude/rerun.js';
+import type { DrawnFigures, Judged } from './criterion-values.js';
+import { limitsOf } from './limits.js';
+import { type MeasuringTools, measurementAdvice } from './measurements.js';
+import { patientEvents, replaces } from './verdict/decide.js';
+import { labelsOf } from './verdict/labels.js';
+import { unsureVerdict } from './verdict/nominal-verdict.js';
+import { verdictOf } from './verdict/verdict.js';
+import { leaderOf, type VerdictParts } from './verdict/verdict-parts.js';
+import { adviceFrom } from './what-if/advice.js';
+import { knowables } from './what-if/knowable.js';
+import { type Measurable, measureFirst } from './what-if/measure-first.js';
+import { sensitivityOf } from './what-if/sensitivity-of.js';
+
+/** What a conclusion needs from outside. */
+export interface ConclusionTools extends MeasuringTools {
+  /** The whole simulation; `simulate` may be a sketch. */
+  simulateFully(study: Study, candidate: Candidate): CandidateRun;
+  /** Other people's weights. */
+  views: readonly ViewWeights[];
+  /** `ranking` leaves out what only the report shows: what would change the order, and run-down bands. */
+  depth: 'ranking' | 'report';
+  /** Told as each step begins. */
+  progress(step: string): void;
+}
+
+/**
+ * The whole judgement of a study: nominal figures, draws, choosing, lesser changes, the day, and the verdict. Pure:
+ * the same study gives the same assessment.
+ * @param runs nominal, one for each candidate
+ */
+export function conclude(
+  study: Study,
+  runs: CandidateRun[],
+  context: Omit<AssessmentContext, 'drawn'>,
+  tools: ConclusionTools,
+): Assessment {
+  tools.progress('drawing what is not exactly known');
+  const draws = drawStudy(study);
+  const figures = drawnFigures(draws.ensemble);
+  const assessed = assess(study, runs, { ...context, drawn: figures });
+  const judged = judgedOf(study, runs, figures);
+  const nominal = judged.map((entry) => ({ judged: entry, limits: limitsOf(entry) }));
+  const drawn = drawnStudy(study.criteria, nominal, draws.ensemble);
+  const { seed } = study;
+  const certainty = certaintyOf({
+    seed,
+    ranked: assessed.candidates,
+    nominal,
+    draws,
+    drawn,
+    views: tools.views,
+    depth: tools.depth,
+  });
+  const found = { ...assessed, draws: draws.ensemble.drawCount, certainty };
+  const parts: Parts = { study, judged, figures, nominal, draws, drawn, certainty, tools };
+  if (found.candidates.length === 0) return found;
+  return certainty.calibration?.bandsGiven === false ? unsure(found, parts) : sure(found, parts);
+}
+
+/** What every step hands on. */
+interface Parts {
+  study: Study;
+  /** In the study's order, which is that of the draws; so are `nominal` and `drawn`. */
+  judged: Judged[];
+  figures: ReadonlyMap<string, DrawnFigures>;
+  nominal: NominalJudgement[];
+  draws: Draws;
+  drawn: DrawnStudy;
+  certainty: Certainty;
+  tools: ConclusionTools;
+}
+
+/** The conclusion where the draws say how sure everything is. */
+function sure(found: Assessment, parts: Parts): Assessment {
+  const { study, certainty, tools } = parts;
+  const candidates = found.candidates.map((candidate) => withDraws(candidate, parts));
+  const leader = leaderOf(candidates, certainty);
+  const baseline = candidates.find(({ isBaseline }) => isBaseline) ?? null;
+  tools.progress('finding what to measure first');
+  const pair = pairOf(candidates, leader, baseline);
+  const measurables = measurablesOf(parts, pair);
+  const worth = measurables.map(({ worth: of }) => of);
+  tools.progress('trying lesser changes');
+  const sketched = baseline === null ? null : ladderOf(study, judgedAs(parts, baseline), tools.simulate);
+  const needless = baseline === null || (tools.depth === 'ranking' && leader === baseline);
+  const rating = needless ? null : ratingOf(parts, baseline, leader);
+  const enough = (change: RatedChange) => replaces(change, leader);
+  const changes =
+    sketched === null ? [] : ratedChanges(sketched, rating, tools.depth === 'report' ? null : enough);
+  const days = daysOf(study, candidates);
+  const paid =
+    baseline === null || leader === baseline ? null : breakEvenBetween(study, baseline, leader, days);
+  const extra = tools.depth === 'report' ? furtherOf(candidates, parts, worth, pair) : null;
+  const verdictParts: VerdictParts = {
+    study,
+    ranked: candidates,
+    certainty,
+    leader,
+    baseline,
+    changes,
+    breakEven: paid,
+    payProbability: () =>
+      baseline === null
+        ? 0
+        : payProbability(study, baseline, leader, parts.draws.ensemble, parts.drawn, patientEvents),
+    measurables,
+    against: pair[1] ?? null,
+    sensitivity: extra?.sensitivity ?? null,
+  };
+  const verdict = verdictOf(verdictParts);
+  return {
+    ...found,
+    candidates,
+    certainty: { ...certainty, ...extra },
+    verdict,
+    lesserChanges: changes,
+    lesserChangesFrom: sketched === null ? null : startOf(sketched),
+    day: days.length === 0 ? null : { candidate: verdict.leader ?? leader.id, plans: days },
+    breakEven: paid,
+    nextMeasurements: adviceFrom(measurables, study, labelsOf(candidates), pair),
+  };
+}
+
+/** The conclusion where measured and believed agree in too few draws: nominal figures, and that said. */
+function unsure(found: Assessment, parts: Parts): Assessment {
+  const { study, certainty, tools } = parts;
+  const baseline = found.candidates.find(({ isBaseline }) => isBaseline) ?? null;
+  const leader = found.candidates[0]!;
+  const sketched = baseline === null ? null : ladderOf(study, judgedAs(parts, baseline), tools.simulate);
+  const days = daysOf(study, found.candidates);
+  return {
+    ...found,
+    verdict: unsureVerdict(study, found.candidates, found.answer, certainty.calibration!),
+    lesserChanges: sketched === null ? [] : ratedChanges(sketched, null),
+    lesserChangesFrom: sketched === null ? null : startOf(sketched),
+    day: days.length === 0 ? null : { candidate: leader.id, plans: days },
+    breakEven:
+      baseline === null || leader === baseline ? null : breakEvenBetween(study, baseline, leader, days),
+    nextMeasurements: nominalAdvice(found, parts),
+  };
+}
+
+const nominalAdvice = ({ candidates }: Assessment, { study, tools }: Parts): MeasurementAdvice[] =>
+  measurementAdvice(study, candidates, tools);
+
+const judgedAs = ({ judged }: Parts, { id }: CandidateAssessment): Judged =>
+  judged.find(({ candidate }) => candidate.id === id)!;
+
+/** One candidate with its bands and what the draws found. */
+function withDraws(candidate: CandidateAssessment, { certainty, draws, drawn }: Parts): CandidateAssessment {
+  const { candidateIds, outcomes } = draws.ensemble;
+  const index = candidateIds.indexOf(candidate.id);
+  const { uncertain, acceptability } = certainty.candidates[candidate.id]!;
+  const { passes, limits } = candidate;
+  const findings = drawnFindings(outcomes[index]!, passes, limits, drawn.limits[index]!);
+  return { ...candidate, uncertain, acceptability, findings: [...candidate.findings, ...findings] };
+}
+
+/** The candidate the verdict is about, and the drive of today or else the next in rank. */
+function pairOf(
+  ranked: readonly CandidateAssessment[],
+  leader: CandidateAssessment,
+  baseline: CandidateAssessment | null,
+): string[] {
+  const other = baseline !== null && baseline !== leader ? baseline : ranked.find((one) => one !== leader);
+  return other === undefined ? [leader.id] : [leader.id, other.id];
+}
+
+function measurablesOf({ study, draws, drawn, tools }: Parts, pair: string[]): Measurable[] {
+  const all = knowables(study, draws.ensemble, tools.howToMeasure);
+  // What nobody can measure is told by the report only.
+  const asked = tools.depth === 'report' ? all : all.filter(({ bench }) => bench !== null);
+  return measureFirst(asked, drawn, pair, study.seed);
+}
+
+function ratingOf(parts: Parts, baseline: CandidateAssessment, leader: CandidateAssessment) {
+  const { study, draws, drawn } = parts;
+  const { candidate, run } = judgedAs(parts, baseline);
+  const leaderId = leader === baseline ? null : leader.id;
+  return { study, baseline: candidate, run, limits: baseline.limits, draws, drawn, leaderId };
+}
+
+/** What only the report shows. */
+function furtherOf(
+  ranked: readonly CandidateAssessment[],
+  { study, nominal, draws, certainty, figures, tools }: Parts,
+  worth: Measurable['worth'][],
+  pair: readonly string[],
+): Pick<Certainty, 'sensitivity' | 'runDownBands'> {
+  tools.progress('finding what would change the order');
+  const rerun = rerunOf(study, tools.simulateFully, figures);
+  const sensitivity = sensitivityOf({
+    study,
+    ranked,
+    nominal,
+    draws,
+    certainty,
+    measureFirst: worth,
+    rerun,
+  });
+  tools.progress('drawing the run of one pack');
+  return { sensitivity, runDownBands: runDownBands(pair, draws, tools.simulateFully) };
+}

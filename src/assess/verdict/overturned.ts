@@ -1,0 +1,86 @@
+import { inDraws } from '../certainty/sureness.js';
+import { criterionWords } from '../criterion-words.js';
+import { percent, plain } from '../figures.js';
+import { worthMeasuring } from './decide.js';
+import { fieldWords, labelsOf } from './labels.js';
+import { measured } from './sentence.js';
+import type { VerdictParts } from './verdict-parts.js';
+
+/** Most flips that are told. */
+const toldFlips = 3;
+
+/** At an end of an input the leader is ahead in fewer draws than this: then it is no longer the leader there. */
+const behindBelow = 0.4;
+
+/** A worth of measuring too small to mention. */
+const visibleWorth = 0.002;
+
+/** Smaller differences between weights do not show. */
+const visibleWeight = 0.005;
+
+/** What would overturn the answer, the likeliest first: values of inputs, a measurement, other weights. */
+export function overturnedBy(parts: VerdictParts): string[] {
+  const { sensitivity, leader } = parts;
+  // Found with every figure as it stands, which is another question where the draws have another leader.
+  const asItStands = sensitivity !== null && sensitivity.leader === leader.id;
+  const values = asItStands ? flips(parts) : [];
+  return [
+    ...(values.length > 0 ? values : ends(parts)),
+    ...measurement(parts),
+    ...(asItStands ? weights(parts) : []),
+  ];
+}
+
+function flips({ ranked, sensitivity }: VerdictParts): string[] {
+  const label = labelsOf(ranked);
+  return (sensitivity?.flips ?? []).slice(0, toldFlips).map((flip) => {
+    const owner = flip.owner === null ? '' : ` of ${label(flip.owner)}`;
+    const way = flip.value > flip.nominal ? 'or more' : 'or less';
+    return `If the ${fieldWords(flip.field)}${owner} is ${flip.shown} ${way} instead of ${flip.nominalShown}, ${label(flip.leaderBeyond)} leads; so it is in ${inDraws(flip.beyondProbability)} of the draws.`;
+  });
+}
+
+/** Inputs in whose lowest or highest tenth another one is ahead. */
+function ends({ ranked, measurables, against, leader }: VerdictParts): string[] {
+  if (against === null) return [];
+  const label = labelsOf(ranked);
+  const found = measurables.flatMap(({ knowable, ends: both }) =>
+    both
+      .filter(({ aheadProbability }) => aheadProbability < behindBelow)
+      .map((end) => ({ ...end, named: measured({ ranked }, knowable) })),
+  );
+  return found
+    .sort((a, b) => a.aheadProbability - b.aheadProbability)
+    .slice(0, toldFlips)
+    .map(
+      ({ named, shown, below, aheadProbability }) =>
+        `Where ${named} is ${shown} or ${below ? 'less' : 'more'}, ${label(leader.id)} is ahead of ${label(against)} in only ${inDraws(aheadProbability)} of the draws.`,
+    );
+}
+
+function measurement(parts: VerdictParts): string[] {
+  const first = parts.measurables.find(({ worth }) => worth.measurable)?.worth;
+  if (first === undefined || first.worthScore < visibleWorth) return [];
+  const size = first.worthScore >= worthMeasuring ? 'decides much' : 'can change the choice';
+  return [
+    `Measuring ${measured(parts, first)} ${size}: knowing it is worth ${plain(first.worthScore)} of the score.`,
+  ];
+}
+
+function weights({ ranked, sensitivity, study }: VerdictParts): string[] {
+  const change = sensitivity?.weightChange ?? null;
+  if (change === null) return [];
+  const total = study.criteria.reduce((sum, { weightScore }) => sum + weightScore, 0);
+  const moved = study.criteria
+    .filter(({ weightScore }) => weightScore > 0)
+    .map(({ id, weightScore }) => ({ id, before: weightScore / total, after: change.weights[id] ?? 0 }))
+    .filter(({ before, after }) => Math.abs(after - before) > visibleWeight)
+    .sort((a, b) => Math.abs(b.after - b.before) - Math.abs(a.after - a.before))
+    .slice(0, 2);
+  if (moved.length === 0) return [];
+  const texts = moved.map(
+    ({ id, before, after }) =>
+      `${criterionWords(id)} counted ${percent(after)} instead of ${percent(before)}`,
+  );
+  return [`If ${texts.join(' and ')}, ${labelsOf(ranked)(change.leader)} would lead.`];
+}

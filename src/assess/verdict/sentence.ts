@@ -1,0 +1,84 @@
+import { inDraws } from '../certainty/sureness.js';
+import { counted, hours, percent, plain } from '../figures.js';
+import type { Decision } from './decide.js';
+import { fieldWords, labelsOf, small } from './labels.js';
+import { beatProbability, type VerdictParts } from './verdict-parts.js';
+
+/** The whole answer in one sentence. */
+export function verdictSentence(decision: Decision, parts: VerdictParts): string {
+  const { ranked, leader, baseline, certainty } = parts;
+  const label = labelsOf(ranked);
+  const better = label(leader.id);
+  const today = baseline === null ? '' : label(baseline.id);
+  const ofLeader = certainty.candidates[leader.id]!;
+  const passing = inDraws(ofLeader.passProbability ?? 0);
+  const leading = inDraws(ofLeader.leadProbability ?? 0);
+  switch (decision.kind) {
+    case 'none of these':
+      return `None of these: no candidate passes every limit, and ${better}, the nearest, passes in ${passing} of the draws.`;
+    case 'measure first':
+      return decision.measurement === null
+        ? `Fill in what is missing first: no candidate is known to pass every limit, and ${better} passes what could be judged.`
+        : `Measure ${measured(parts, decision.measurement)} first: knowing it is worth ${plain(decision.measurement.worthScore)} of the score, and until then ${better} leads in ${leading} of the draws.`;
+    case 'keep with a lesser change':
+      return `Keep ${today}, with one change: ${small(decision.change.title)}; it gets ${percent(decision.change.leaderGainRatio ?? 0)} of what ${better} would gain, for ${hours(decision.change.burden.workTimeS)} of work instead of ${hours(leader.nominal.reworkTimeS ?? 0)}.`;
+    case 'choose':
+      return decision.because === 'only hope'
+        ? `Choose ${better}: nothing passes on its figures as they stand, but this one does in ${passing} of the draws.`
+        : `Choose ${better}: ${alone(parts) ?? `it leads in ${leading} of the draws`}.`;
+    case 'keep':
+      return keepSentence(decision.because, parts, better, today);
+    case 'redesign':
+      return decision.because === 'only hope'
+        ? `Change to ${better}: nothing passes on its figures as they stand, but this one does in ${passing} of the draws.`
+        : `Change to ${better}: it beats ${today}, the drive of today, in ${inDraws(beatProbability(certainty, leader.id, baseline!.id))} of the draws${paid(parts)}.`;
+  }
+}
+
+/** Where nothing stands beside it. */
+function alone({ ranked, leader, certainty }: VerdictParts): string | null {
+  if (ranked.length > 1) return null;
+  const passing = certainty.candidates[leader.id]!.passProbability;
+  const sure = passing === null ? '' : ` and passes every limit in ${inDraws(passing)} of the draws`;
+  return `it is the only candidate${sure}`;
+}
+
+function keepSentence(
+  because: 'best' | 'not sure enough' | 'does not pay' | 'only hope',
+  parts: VerdictParts,
+  better: string,
+  today: string,
+): string {
+  const { leader, baseline, certainty, breakEven } = parts;
+  const ofLeader = certainty.candidates[leader.id]!;
+  if (because === 'only hope') {
+    return `Keep ${better}: nothing passes on its figures as they stand, but this one does in ${inDraws(ofLeader.passProbability ?? 0)} of the draws.`;
+  }
+  if (because === 'best') {
+    return `Keep ${better}: ${alone(parts) ?? `it leads in ${inDraws(ofLeader.leadProbability ?? 0)} of the draws`}.`;
+  }
+  const beats = inDraws(beatProbability(certainty, leader.id, baseline!.id));
+  if (because === 'not sure enough') {
+    return `Keep ${today}: ${better} beats it in no more than ${beats} of the draws, which is not worth a redesign.`;
+  }
+  const events = breakEven?.eventCount ?? null;
+  const price =
+    events === null ? 'never pays for itself' : `pays for itself only after ${counted(events, 'event')}`;
+  return `Keep ${today}: ${better} beats it in ${beats} of the draws but ${price}.`;
+}
+
+function paid({ breakEven, study }: VerdictParts): string {
+  const events = breakEven?.eventCount ?? null;
+  if (events === null || study.hourPriceMoney === 0) return '';
+  return events === 0 ? ' and costs no more' : ` and has paid for itself after ${counted(events, 'event')}`;
+}
+
+/** `the hold current of Servo as built`. */
+export function measured(
+  { ranked }: Pick<VerdictParts, 'ranked'>,
+  { field, owner }: { field: string; owner: string | null },
+): string {
+  const label = labelsOf(ranked);
+  const of = owner === null ? '' : ` of ${label(owner)}`;
+  return `the ${fieldWords(field)}${of}`;
+}

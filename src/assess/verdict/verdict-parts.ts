@@ -1,0 +1,54 @@
+import type { Study } from '../../study/study.js';
+import type { CandidateAssessment } from '../assessment.js';
+import type { BreakEven } from '../break-even.js';
+import type { Certainty, RatedChange, SensitivityOutcome } from '../certainty.js';
+import type { Measurable } from '../what-if/measure-first.js';
+
+/** Everything the verdict weighs. Bands are given: where none are, there is no verdict from draws. */
+export interface VerdictParts {
+  study: Study;
+  /** In rank order. */
+  ranked: readonly CandidateAssessment[];
+  certainty: Certainty;
+  /** Candidate that the verdict is about: see `leaderOf`. */
+  leader: CandidateAssessment;
+  baseline: CandidateAssessment | null;
+  changes: readonly RatedChange[];
+  /** Of the change to the leader; null when the leader is the drive of today or there is none. */
+  breakEven: BreakEven | null;
+  /** Share of draws in which that change is better and pays within the events allowed; worked out when asked. */
+  payProbability(): number;
+  /** Worth most first. */
+  measurables: readonly Measurable[];
+  /** Whom the leader is compared with: the drive of today, or the next; null when it is alone. */
+  against: string | null;
+  /** Null where only the ranking was asked for. */
+  sensitivity: SensitivityOutcome | null;
+}
+
+/** A candidate that a limit rules out in more draws than this does not lead. */
+const leastPass = 0.5;
+
+/**
+ * Who leads in the draws: of the candidates that pass, nominally or in half of the draws or more, the one that leads
+ * in most draws with the user's own weights; equal ones in rank order. Where none passes, the one that passes in most.
+ */
+export function leaderOf(
+  ranked: readonly CandidateAssessment[],
+  { candidates }: Certainty,
+): CandidateAssessment {
+  const passing = ranked.filter(
+    ({ id, passes }) => passes === true || (candidates[id]!.passProbability ?? 0) >= leastPass,
+  );
+  const most = (of: readonly CandidateAssessment[], figure: (id: string) => number) =>
+    of.reduce((best, candidate) => (figure(candidate.id) > figure(best.id) + 1e-9 ? candidate : best));
+  if (passing.length > 0) return most(passing, (id) => candidates[id]!.leadProbability ?? 0);
+  const open = ranked.filter(({ passes }) => passes === null);
+  return open[0] ?? most(ranked, (id) => candidates[id]!.passProbability ?? 0);
+}
+
+/** P(a beats b) with the user's own weights. */
+export function beatProbability({ pairwise }: Certainty, a: string, b: string): number {
+  const pair = pairwise.find(({ candidate, against }) => candidate === a && against === b);
+  return pair?.beatProbability ?? 0.5;
+}

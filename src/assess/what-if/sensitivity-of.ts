@@ -1,0 +1,58 @@
+import type { Study } from '../../study/study.js';
+import type { CandidateAssessment } from '../assessment.js';
+import type { NominalJudgement } from '../certainty/drawn-study.js';
+import type { Draws } from '../certainty/draws.js';
+import type { Certainty, SensitivityOutcome, WorthOfMeasuring } from '../certainty.js';
+import { totalEffects } from './effects.js';
+import { inputFlips, type Rerun } from './flips.js';
+import { inputRange } from './input-range.js';
+import { inputSwings } from './swung.js';
+import { leaderChangingWeights } from './weight-change.js';
+import { WhatIf } from './what-if.js';
+
+/** What the sensitivity is made from. */
+export interface SensitivityParts {
+  study: Study;
+  /** In rank order. */
+  ranked: readonly CandidateAssessment[];
+  nominal: readonly NominalJudgement[];
+  draws: Draws;
+  certainty: Certainty;
+  measureFirst: WorthOfMeasuring[];
+  rerun: Rerun;
+}
+
+/** The first in rank and the drive of today; where they are the same, the second. */
+export function comparedIds(ranked: readonly CandidateAssessment[]): string[] {
+  const [first, second] = ranked;
+  const other = ranked.find((entry) => entry.isBaseline && entry !== first) ?? second;
+  return [first, other].flatMap((candidate) => (candidate === undefined ? [] : [candidate.id]));
+}
+
+/** What would change the order: inputs, groups of inputs, measurements, weights. (M24) */
+export function sensitivityOf(parts: SensitivityParts): SensitivityOutcome | null {
+  const { study, ranked, nominal, draws, certainty, measureFirst, rerun } = parts;
+  const pairIds = comparedIds(ranked);
+  const [leader, against] = pairIds;
+  if (leader === undefined || against === undefined) return null;
+  const named = (id: string) => study.candidates.find((candidate) => candidate.id === id)!;
+  // Who passes in no draw comes first at no value that an input takes in the draws.
+  const ids = study.candidates
+    .map(({ id }) => id)
+    .filter((id) => pairIds.includes(id) || certainty.candidates[id]!.passProbability !== 0);
+  const all = new WhatIf(study, ids.map(named), nominal);
+  const pair = new WhatIf(study, pairIds.map(named), nominal);
+  const ranges = draws.ensemble.inputs.flatMap((input) => {
+    const known = all.inputs[all.indexOf(input.path)];
+    return known === undefined ? [] : (inputRange(study, input, known.nominal) ?? []);
+  });
+  return {
+    leader,
+    against,
+    swings: inputSwings(ranges, pair),
+    flips: inputFlips(ranges, all, ids, leader, rerun),
+    totalEffects: totalEffects(study, pair, pairIds, draws.calibration === null ? null : draws.ensemble),
+    measureFirst,
+    weightChange: leaderChangingWeights(ranked),
+  };
+}

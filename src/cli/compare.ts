@@ -1,0 +1,51 @@
+import type { Command } from 'commander';
+import { exitCodes } from './exit-codes.js';
+import { templateTexts } from './files.js';
+import { startProgress } from './progress.js';
+import { talkAboutIssues } from './records-talk.js';
+import type { Shell } from './shell.js';
+
+interface CompareOptions {
+  candidate?: string;
+  json?: true;
+}
+
+/** `compare <record> <record>`: which inputs changed, and how much of the change in the results each explains. */
+export function addCompare(program: Command, shell: Shell): void {
+  program
+    .command('compare')
+    .description('compare two records: which inputs changed, and what each did to the results')
+    .argument('<earlier>', 'folder of a record')
+    .argument('<later>', 'folder of another')
+    .option('--candidate <id>', 'whose figures to tell; the later choice when left out')
+    .option('--json', 'print everything as JSON')
+    .addHelpText(
+      'after',
+      '\nExample:  holdwright compare my-records/2026-03-14-adopt-worm-driver my-records/2026-05-02-keep-servo-now',
+    )
+    .action((earlier: string, later: string, options: CompareOptions) =>
+      compare([earlier, later], options, shell),
+    );
+}
+
+async function compare(
+  records: [string, string],
+  { candidate, json }: CompareOptions,
+  shell: Shell,
+): Promise<void> {
+  const { compareRecords } = await import('../app/compare.js');
+  const { comparisonData, comparisonText } = await import('../app/compare-text.js');
+  const { disk } = await import('../archive/store.js');
+  const { jsonText } = await import('../archive/json-text.js');
+  const progress = startProgress(shell.terminal);
+  const common = { templates: templateTexts(), version: shell.version, progress: progress.step };
+  const result = compareRecords({ records, candidate: candidate ?? null, ...common }, disk);
+  progress.end();
+  talkAboutIssues(shell.terminal, result.issues);
+  if (!result.ok) return shell.end(exitCodes.inputErrors);
+  const { comparison } = result.value;
+  if (comparison === null) return shell.end(exitCodes.wrongUsage);
+  shell.terminal.result(
+    json ? jsonText(comparisonData(comparison)) : comparisonText(comparison, shell.terminal.width),
+  );
+}

@@ -1,0 +1,69 @@
+import { bandOf, type ReportContext, roleOf } from '../context.js';
+import { crushThresholdsN } from '../tables/thresholds.js';
+import type { ChartContent } from '../template/fill-template.js';
+import { bandedWithUnit } from '../words/bands.js';
+import { listed, none, withReading } from '../words/figures.js';
+import { brokenLabel, chartContent, rankedLabel } from './chart-content.js';
+
+/** Letters per line beside a chart of half the page's width. */
+const labelWidth = 22;
+
+/** How hard each drive can squeeze, against the forces that people bear; null when nobody's is known. */
+export function crushChart(context: ReportContext): ChartContent | null {
+  const known = context.candidates.filter(({ nominal }) => nominal.crushForceN !== null);
+  if (known.length === 0) return null;
+  const rows = known.map((candidate) => {
+    const band = bandOf(candidate, 'crushForceN');
+    const newtons = band?.median ?? candidate.nominal.crushForceN!;
+    return {
+      label: brokenLabel(rankedLabel(candidate), labelWidth),
+      newtons,
+      low: band?.p10 ?? newtons,
+      high: band?.p90 ?? newtons,
+      role: roleOf(context, candidate),
+      note: bandedWithUnit(band, candidate.nominal.crushForceN, 'newtons'),
+    };
+  });
+  const longest = Math.max(crushThresholdsN.severe, ...rows.map(({ high }) => high));
+  const lines = [
+    {
+      newtons: crushThresholdsN.careful,
+      label: `care ${withReading(crushThresholdsN.careful, 'newtons')}`,
+      row: 0,
+    },
+    {
+      newtons: crushThresholdsN.severe,
+      label: `severe ${withReading(crushThresholdsN.severe, 'newtons')}`,
+      row: 1,
+    },
+  ];
+  const values = { rows, lines, domain_end: longest * 1.75 };
+  const aspectRatio = halfPageHeight(rows.length);
+  return chartContent(context, {
+    name: 'crush-force',
+    values,
+    alternative: crushFinding(context),
+    aspectRatio,
+  });
+}
+
+/** Height of a chart of rows that stands beside another, as a share of the page's width. */
+export function halfPageHeight(rowCount: number): number {
+  return 0.085 + 0.037 * Math.max(2, rowCount);
+}
+
+/** Who can squeeze with how much. */
+export function crushFinding(context: ReportContext): string {
+  const known = context.candidates.filter(({ nominal }) => nominal.crushForceN !== null);
+  if (known.length === 0) return none;
+  return context.phrases('crush-finding', {
+    each: listed(
+      known.map(
+        (candidate) =>
+          `${candidate.label} ${bandedWithUnit(bandOf(candidate, 'crushForceN'), candidate.nominal.crushForceN, 'newtons')}`,
+      ),
+    ),
+    careful: withReading(crushThresholdsN.careful, 'newtons'),
+    severe: withReading(crushThresholdsN.severe, 'newtons'),
+  });
+}

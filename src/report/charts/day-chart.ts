@@ -1,0 +1,105 @@
+import type { DayPlan, DaySegment } from '../../assess/day/day-plan.js';
+import { labelOf, type ReportContext } from '../context.js';
+import type { ChartContent } from '../template/fill-template.js';
+import { duration, fixed, joined } from '../words/figures.js';
+import { chartContent, shortened } from './chart-content.js';
+
+/** Name of the lane in which the blocks of the day stand. */
+const blockLane = 'blocks';
+
+/** Width of a letter in an 8-point text, in points, and of the figure, about. */
+const letterWidth = 3.9;
+const figureWidth = 450;
+
+/** The day with one candidate: blocks above, one lane for each pack; null when nothing can be played. */
+export function dayChart(context: ReportContext, plan: DayPlan): ChartContent | null {
+  if (plan.segments.length === 0 || plan.blocks.length === 0) return null;
+  const endS = plan.blocks.at(-1)!.endS;
+  const lanes = [blockLane, ...plan.packs.map(({ packIndex }) => packName(context, packIndex))];
+  const room = (startS: number, stopS: number) =>
+    Math.floor((((stopS - startS) / endS) * figureWidth) / letterWidth);
+  const percent = (fraction: number) => fixed(fraction * 100, 0);
+  const blocks = plan.blocks.map(({ block, activity, startS, endS: stopS }) => ({
+    lane: blockLane,
+    kind: activity,
+    start: startS / 60,
+    end: stopS / 60,
+    middle: (startS + stopS) / 120,
+    note: fitting([block], room(startS, stopS)),
+  }));
+  const isCharging = ({ packIndex, startS, endS: stopS }: DaySegment) =>
+    plan.charges.some(
+      (charge) => charge.packIndex === packIndex && charge.startS < stopS && charge.endS > startS,
+    );
+  const uses = plan.segments.map((segment) => {
+    const change = `${percent(segment.socStartFraction)} → ${percent(segment.socEndFraction)}${joined}%`;
+    return {
+      lane: packName(context, segment.packIndex),
+      kind: segment.powered ? segment.activity : 'dark',
+      start: segment.startS / 60,
+      end: segment.endS / 60,
+      middle: (segment.startS + segment.endS) / 120,
+      // A pack that is charged while it stands by has the note of the charge.
+      note: isCharging(segment)
+        ? ''
+        : fitting(
+            segment.powered ? [change, change.replaceAll(' ', '')] : ['no power'],
+            room(segment.startS, segment.endS),
+          ),
+    };
+  });
+  const charges = plan.charges.map((charge) => ({
+    lane: packName(context, charge.packIndex),
+    kind: 'charging',
+    start: charge.startS / 60,
+    end: charge.endS / 60,
+    middle: (charge.startS + charge.endS) / 120,
+    note: fitting(
+      [
+        `charging to ${percent(charge.socEndFraction)}${joined}%`,
+        `→ ${percent(charge.socEndFraction)}${joined}%`,
+      ],
+      room(charge.startS, charge.endS),
+    ),
+  }));
+  const rows = [...blocks, ...uses, ...charges].filter(({ start, end }) => end > start);
+  const values = {
+    lanes,
+    rows,
+    kinds: ['show', 'still', 'off', 'charging'].filter((kind) => rows.some((row) => row.kind === kind)),
+    swaps: plan.swaps.map(({ timeS }) => ({ minutes: timeS / 60, label: context.phrases('day-swap') })),
+    end: endS / 60,
+  };
+  const aspectRatio = 0.115 + 0.046 * lanes.length;
+  return chartContent(context, {
+    name: 'day-timeline',
+    values,
+    alternative: dayFinding(context, plan),
+    aspectRatio,
+  });
+}
+
+/** The day in words, swap by swap. */
+export function dayFinding(context: ReportContext, plan: DayPlan): string {
+  const swaps = plan.swaps.map(({ block, timeS, inPackIndex }) =>
+    context.phrases('day-swap-finding', {
+      block,
+      time: duration(timeS),
+      pack: packName(context, inPackIndex),
+    }),
+  );
+  return [`${labelOf(context, plan.candidate)}: ${plan.summary}`, ...swaps].join(' ');
+}
+
+/** `pack 1`, `pack 2`. */
+export function packName(context: ReportContext, packIndex: number): string {
+  return context.phrases('pack-name', { number: String(packIndex + 1) });
+}
+
+/** The first note that has room; words may be shortened, figures not. */
+function fitting(notes: string[], letters: number): string {
+  const whole = notes.find((note) => note.length <= letters);
+  if (whole !== undefined) return whole;
+  const words = notes.find((note) => !/\d/.test(note));
+  return words !== undefined && letters >= 7 ? shortened(words, letters) : '';
+}

@@ -1,0 +1,90 @@
+import type { RatedChange } from '../../assess/certainty.js';
+import { labelOf, type ReportContext } from '../context.js';
+import type { ChartContent } from '../template/fill-template.js';
+import { gainWithUnit } from '../words/bands.js';
+import { fixed, none } from '../words/figures.js';
+import { brokenLabel, chartContent } from './chart-content.js';
+
+/** Every lesser change as a rung from the score of today, against the score of the candidate that leads. */
+export function ladderChart(context: ReportContext): ChartContent | null {
+  const { lesserChanges, lesserChangesFrom } = context.assessment;
+  if (lesserChanges.length === 0 || lesserChangesFrom === null) return null;
+  const before = lesserChangesFrom.before.score;
+  const { leader } = context;
+  const goal = leader && leader.id !== lesserChangesFrom.candidate ? leader.score : null;
+  const rows = lesserChanges.map((change, index) => rung(change, index, before));
+  const lines = [
+    { score: before, label: `today ${fixed(before, 2)}` },
+    ...(goal === null ? [] : [{ score: goal, label: `${labelShort(context)} ${fixed(goal, 2)}` }]),
+  ];
+  const ends = [
+    before,
+    ...(goal === null ? [] : [goal]),
+    ...rows.flatMap((row) => [row.low, row.high, row.score]),
+  ];
+  const [least, most] = [Math.min(...ends), Math.max(...ends)];
+  const span = Math.max(most - least, 0.05);
+  const close = goal !== null && Math.abs(goal - before) < span * 0.3;
+  const values = {
+    rows,
+    lines: lines.map((line, index) => ({
+      ...line,
+      align: close
+        ? line.score === Math.min(...lines.map(({ score }) => score))
+          ? 'right'
+          : 'left'
+        : 'center',
+      index,
+    })),
+    ticks: scoreTicks(least, most),
+    domain: [least - span * 0.06, most + span * 0.7],
+  };
+  const alternative = ladderFinding(context);
+  const aspectRatio = 0.09 + 0.042 * rows.length;
+  return chartContent(context, { name: 'lesser-changes', values, alternative, aspectRatio });
+}
+
+/** Round scores within the chart; beyond them stand only notes. */
+function scoreTicks(least: number, most: number): number[] {
+  const step = most - least > 0.5 ? 0.2 : 0.1;
+  const first = Math.ceil(least / step - 1e-9);
+  const count = Math.floor(Math.min(1, most) / step + 1e-9) - first + 1;
+  return Array.from({ length: Math.max(0, count) }, (_, index) =>
+    Number(((first + index) * step).toFixed(2)),
+  );
+}
+
+/** What each change adds to the score of today. */
+export function ladderFinding(context: ReportContext): string {
+  const { lesserChanges, lesserChangesFrom } = context.assessment;
+  if (lesserChangesFrom === null) return none;
+  return context.phrases('ladder-finding', {
+    candidate: labelOf(context, lesserChangesFrom.candidate),
+    before: fixed(lesserChangesFrom.before.score, 2),
+    each: lesserChanges.map((change) => `${change.title} ${fixed(change.after.score, 2)}`).join('; '),
+  });
+}
+
+function labelShort(context: ReportContext): string {
+  return context.leader === null ? '' : `rank ${context.leader.rank}`;
+}
+
+function rung(change: RatedChange, index: number, before: number) {
+  const band = change.gainBands?.score ?? null;
+  const score = band === null ? change.after.score : before + band.median;
+  const marks = [
+    gainWithUnit(change.gainBands?.runtimeS, change.gain.runtimeS, 'minutes'),
+    change.passes === false ? '✗ fails' : '',
+  ];
+  return {
+    label: brokenLabel(change.title, 40),
+    order: index,
+    from: before,
+    score,
+    low: band === null ? score : before + band.p10,
+    high: band === null ? score : before + band.p90,
+    isPair: change.id === 'pair',
+    passes: change.passes !== false,
+    note: `${fixed(score, 2)}, ${marks.filter((mark) => mark !== '').join(' ')}`,
+  };
+}

@@ -1,0 +1,73 @@
+import type { CandidateAssessment } from '../../assess/assessment.js';
+import { driveCountOf } from '../../simulate/burdens.js';
+import type { Candidate } from '../../study/study.js';
+import type { ReportContext } from '../context.js';
+import type { ChartContent } from '../template/fill-template.js';
+import { listed, withReading } from '../words/figures.js';
+import { chartContent, rowLabel } from './chart-content.js';
+
+/** What the mass on the body consists of, in the order of the bar. */
+export const massParts = ['drives', 'mounts', 'electronics', 'packs'] as const;
+type MassPart = (typeof massParts)[number];
+
+/** The parts of one candidate's mass in kilograms; null when its mass is not known. */
+export function massPartsKg(
+  context: ReportContext,
+  { id, nominal }: CandidateAssessment,
+): Record<MassPart, number> | null {
+  const { study } = context.assessment;
+  const candidate = study.candidates.find((one): one is Candidate => one.id === id);
+  if (nominal.bodyMassKg === null || candidate === undefined) return null;
+  const { massKg, mountMassKg, electronicsMassKg } = candidate.sheet;
+  const count = driveCountOf(study, candidate);
+  return {
+    drives: count * (massKg ?? 0),
+    mounts: count * (mountMassKg ?? 0),
+    electronics: count * (electronicsMassKg ?? 0),
+    packs: study.packsCarriedCount * (study.pack.massKg ?? 0),
+  };
+}
+
+/** Mass by part for every candidate whose mass is known, against the limit; null when none is. */
+export function massChart(context: ReportContext): ChartContent | null {
+  const known = context.candidates.flatMap((candidate) => {
+    const parts = massPartsKg(context, candidate);
+    return parts === null ? [] : [{ candidate, parts }];
+  });
+  if (known.length === 0) return null;
+  const limitKg = context.assessment.study.criteria.find(({ id }) => id === 'body_mass')?.must?.bound ?? null;
+  const longestG = Math.max(...known.map(({ candidate }) => candidate.nominal.bodyMassKg! * 1000));
+  const shownLimit = limitKg !== null && limitKg * 1000 <= longestG * 1.6 ? limitKg * 1000 : null;
+  const values = {
+    rows: known.flatMap(({ candidate, parts }) =>
+      massParts.map((part, order) => ({
+        label: rowLabel(candidate),
+        part,
+        order,
+        grams: parts[part] * 1000,
+      })),
+    ),
+    sums: known.map(({ candidate }) => ({
+      label: rowLabel(candidate),
+      grams: candidate.nominal.bodyMassKg! * 1000,
+      note: withReading(candidate.nominal.bodyMassKg, 'grams'),
+    })),
+    limits:
+      shownLimit === null ? [] : [{ grams: shownLimit, label: `limit ${withReading(limitKg, 'grams')}` }],
+    domain_end: Math.max(longestG * 1.2, (shownLimit ?? 0) * 1.08),
+  };
+  const aspectRatio = 0.1 + 0.034 * known.length;
+  return chartContent(context, {
+    name: 'mass-by-part',
+    values,
+    alternative: massFinding(context),
+    aspectRatio,
+  });
+}
+
+/** What each candidate weighs with the packs that come along. */
+export function massFinding(context: ReportContext): string {
+  const known = context.candidates.filter(({ nominal }) => nominal.bodyMassKg !== null);
+  const each = known.map(({ label, nominal }) => `${label} ${withReading(nominal.bodyMassKg, 'grams')}`);
+  return context.phrases('mass-finding', { each: listed(each) });
+}

@@ -1,0 +1,103 @@
+import type { CandidateAssessment } from '../../assess/assessment.js';
+import { bandOf, type ReportContext, roleOf } from '../context.js';
+import type { ChartContent } from '../template/fill-template.js';
+import { fixed, listed, withReading } from '../words/figures.js';
+import { chartContent, rankedLabel, shortened } from './chart-content.js';
+import { placeLabels } from './place-labels.js';
+
+/** The figure's width over its height, about; labels are placed by it. */
+const proportion = 2.2;
+
+/** Half the width of a line as a share of the figure's height. */
+const hair = 0.004;
+
+/** Room that the name of the target takes at the left end of its line, same scale. */
+const targetNote = 0.45;
+
+/** Letters of a label; the rank tells the rest. */
+const mostLetters = 26;
+
+/** Runtime against mass, with the candidates that no other beats in everything; null without both figures. */
+export function tradeChart(context: ReportContext): ChartContent | null {
+  const points = context.candidates.flatMap((candidate) => tradePoint(context, candidate));
+  if (points.length < 2) return null;
+  const targetS = context.assessment.study.targetRuntimeS;
+  const grams = points.map((point) => point.grams);
+  const minutes = [
+    ...points.flatMap(({ low, high }) => [low, high]),
+    ...(targetS === null ? [] : [targetS / 60]),
+  ];
+  const width = frame(grams, 0.08, 0.22);
+  const height = frame(minutes, 0.1, 0.12);
+  const across = (mass: number) => ((mass - width[0]) / (width[1] - width[0])) * proportion;
+  const up = (time: number) => (time - height[0]) / (height[1] - height[0]);
+  const whiskers = points.map((point) => ({
+    ...{ left: across(point.grams) - hair, right: across(point.grams) + hair },
+    ...{ low: up(point.low), high: up(point.high) },
+  }));
+  const line = targetS === null ? [] : [up(targetS / 60)];
+  const target = line.flatMap((at) => [
+    { left: 0, right: proportion, low: at - hair, high: at + hair },
+    { left: 0, right: targetNote, low: at, high: at + 0.07 },
+  ]);
+  const placed = placeLabels(
+    points.map((point) => ({
+      x: across(point.grams),
+      y: up(point.minutes),
+      notes: [point.note, point.short],
+    })),
+    proportion,
+    [...whiskers, ...target],
+  );
+  const values = {
+    points: points.map((point, index) => ({ ...point, ...placed[index]! })),
+    target:
+      targetS === null
+        ? []
+        : [{ minutes: targetS / 60, label: `enough: ${withReading(targetS, 'minutes')}` }],
+    x_domain: width,
+    y_domain: height,
+    x_title: context.assessment.study.carrier.worn ? 'mass on the body, g' : 'mass, g',
+  };
+  const alternative = `${pointWords(points)} ${tradeFinding(context)}`;
+  return chartContent(context, { name: 'runtime-against-mass', values, alternative, aspectRatio: 0.42 });
+}
+
+/** Every point in words. */
+function pointWords(points: ReturnType<typeof tradePoint>): string {
+  return points
+    .map(({ note, grams, minutes }) => `${note}: ${fixed(grams, 0)}\u00a0g, ${fixed(minutes, 0)}\u00a0min.`)
+    .join(' ');
+}
+
+/** Who is beaten by nobody in everything. */
+export function tradeFinding(context: ReportContext): string {
+  const free = context.candidates.filter(({ nonDominated }) => nonDominated);
+  return context.phrases('trade-finding', { free: listed(free.map(({ label }) => label)) });
+}
+
+function tradePoint(context: ReportContext, candidate: CandidateAssessment) {
+  const { bodyMassKg, runtimeS } = candidate.nominal;
+  const band = bandOf(candidate, 'runtimeS');
+  const middleS = band?.median ?? runtimeS;
+  if (bodyMassKg === null || middleS === null) return [];
+  return [
+    {
+      grams: bodyMassKg * 1000,
+      minutes: middleS / 60,
+      low: (band?.p10 ?? middleS) / 60,
+      high: (band?.p90 ?? middleS) / 60,
+      role: roleOf(context, candidate),
+      free: candidate.nonDominated,
+      short: `${candidate.rank}${candidate.passes === false ? ' ✗' : ''}`,
+      note: shortened(`${rankedLabel(candidate)}${candidate.passes === false ? ' ✗' : ''}`, mostLetters),
+    },
+  ];
+}
+
+/** Domain round values with room on either side. */
+function frame(values: number[], before: number, behind: number): [number, number] {
+  const [least, most] = [Math.min(...values), Math.max(...values)];
+  const span = Math.max(most - least, Math.abs(most) * 0.1, 1);
+  return [Math.max(0, least - span * before), most + span * behind];
+}

@@ -1,0 +1,162 @@
+import type { RatedChange } from '../../assess/certainty.js';
+import type { ChangeGain } from '../../assess/lesser-changes/lesser-change.js';
+import { ladderChart } from '../charts/ladder-chart.js';
+import { labelOf, type ReportContext } from '../context.js';
+import type { Block, TableBlock, TableRow } from '../document.js';
+import { cell, figureColumn, head, wordColumn } from '../tables/cells.js';
+import type { Filling, Values } from '../template/fill-template.js';
+import { plain } from '../template/inline.js';
+import { banded, gainWithUnit, probability } from '../words/bands.js';
+import { capitalised, fixed, none, readings, sentence } from '../words/figures.js';
+import { present } from './present.js';
+
+/** The small changes that could spare the redesign; no section when there is no drive of today to change. */
+export function beforeYouRedesignSection(context: ReportContext): Filling[] {
+  const { lesserChanges, lesserChangesFrom } = context.assessment;
+  if (lesserChanges.length === 0 || lesserChangesFrom === null) return [];
+  const pair = lesserChanges.find((change) => change.id === 'pair');
+  const charts = { 'lesser-changes': ladderChart(context) };
+  const values: Values = {
+    candidate: labelOf(context, lesserChangesFrom.candidate),
+    has_pair: pair !== undefined,
+    pair_title: pair?.title ?? '',
+    pair_gain: pair ? gainSentence(context, pair) : '',
+    ladder: { blocks: [ladderTable(context, lesserChanges)] },
+    details: { blocks: details(lesserChanges) },
+    left_out: { blocks: leftOut(context) },
+    basis: sentence(lesserChanges[0]!.burden.basis),
+  };
+  return [{ values, charts: present(charts) }];
+}
+
+function gainSentence(context: ReportContext, change: RatedChange): string {
+  const { gainBands, gain, after, passes, passProbability } = change;
+  const parts = [
+    context.phrases('change-runtime', { gain: gainWithUnit(gainBands?.runtimeS, gain.runtimeS, 'minutes') }),
+    context.phrases('change-score', { score: fixed(after.score, 2) }),
+    passes === false
+      ? context.phrases('change-fails')
+      : passProbability === null
+        ? ''
+        : context.phrases('change-passes', { share: probability(passProbability) }),
+  ];
+  return `${parts.filter((part) => part !== '').join('; ')}.`;
+}
+
+function ladderTable(context: ReportContext, changes: RatedChange[]): TableBlock {
+  const { currency, phrases } = context;
+  const columns = [
+    wordColumn('Change', 3),
+    figureColumn('Runtime', 'min', 1.1),
+    figureColumn('Playing', 'min', 0.9),
+    figureColumn('Holding', 'W', 1),
+    figureColumn('Mass', 'g', 0.7),
+    figureColumn('Cost', currency, 0.7),
+    figureColumn('Work', 'h', 0.65),
+    figureColumn('Per 100 g', 'min', 0.85),
+    figureColumn('Score', '', 1.05),
+    wordColumn('Limits', 1.2),
+  ];
+  const rows = changes.map((change) => ladderRow(change));
+  return {
+    kind: 'table',
+    title: '',
+    columns,
+    rows,
+    note: plain(phrases('ladder-note')),
+    rowHeads: true,
+    compact: true,
+  };
+}
+
+function ladderRow(change: RatedChange): TableRow {
+  const { gain, gainBands, burden } = change;
+  const limits =
+    change.passes === false
+      ? cell(change.passProbability === null ? '✗ fails' : `✗ ${probability(change.passProbability)}`, 'bad')
+      : change.passes === null
+        ? cell('not judged', 'muted')
+        : cell(
+            change.passProbability === null ? '✓ hold' : `✓ ${probability(change.passProbability)}`,
+            'good',
+          );
+  return {
+    highlighted: change.id === 'pair',
+    cells: [
+      head(change.id === 'pair' ? `Pair: ${change.title}` : change.title),
+      cell(signed(gain.runtimeS, 'minutes', banded(gainBands?.runtimeS, gain.runtimeS, 'minutes'))),
+      cell(signed(gain.playingTimeS, 'minutes')),
+      cell(negated(gain.holdPowerW)),
+      cell(massText(burden.massKg)),
+      cell(readings.money.show(burden.costMoney)),
+      cell(readings.hours.show(burden.workTimeS)),
+      cell(perHundred(change.gainPerHundredGrams)),
+      cell(signedScore(change)),
+      limits,
+    ],
+  };
+}
+
+/** A figure with a plus sign when it is above nothing. */
+function signed(
+  value: number | null,
+  reading: 'minutes' | 'grams',
+  text = readings[reading].show(value),
+): string {
+  const isNothing = value === null || readings[reading].show(value) === '0';
+  return !isNothing && value > 0 ? `+${text}` : text;
+}
+
+/** Power that is saved, as a change of the power. */
+function negated(savedW: number): string {
+  if (Math.abs(savedW) < 0.005) return '0';
+  return savedW > 0 ? `−${fixed(savedW, 2)}` : `+${fixed(-savedW, 2)}`;
+}
+
+function massText(massKg: number): string {
+  return signed(massKg, 'grams');
+}
+
+function perHundred(gain: ChangeGain | null): string {
+  return gain === null ? none : signed(gain.runtimeS, 'minutes');
+}
+
+function signedScore({ gain, gainBands }: RatedChange): string {
+  const text = banded(gainBands?.score, gain.score, (value) => fixed(value, 2));
+  return gain.score > 0 && !text.startsWith('0.00') ? `+${text}` : text;
+}
+
+/** What to do and what comes with it, change by change; a pair says nothing new. */
+function details(changes: RatedChange[]): Block[] {
+  const rows = changes
+    .filter((change) => change.id !== 'pair')
+    .map(
+      ({ title, actions, sideEffects }): TableRow => ({
+        cells: [
+          head(title),
+          cell(actions.map(sentence).join(' ')),
+          cell(sideEffects.length === 0 ? none : sideEffects.map(sentence).join(' ')),
+        ],
+      }),
+    );
+  if (rows.length === 0) return [];
+  const columns = [
+    wordColumn('Change', 1.1),
+    wordColumn('What to do', 2.6),
+    wordColumn('What comes with it', 2.6),
+  ];
+  return [{ kind: 'table', title: '', columns, rows, note: [], rowHeads: true, compact: true }];
+}
+
+function leftOut({ assessment: { lesserChangesFrom }, phrases }: ReportContext): Block[] {
+  const reasons = lesserChangesFrom?.leftOut ?? [];
+  if (reasons.length === 0) return [];
+  const text = reasons.map(({ id, reason }) => `${id.replaceAll('-', ' ')}: ${reason}`).join('; ');
+  return [
+    {
+      kind: 'paragraph',
+      style: 'small',
+      text: plain(`${phrases('changes-left-out')} ${capitalised(text)}.`),
+    },
+  ];
+}

@@ -1,0 +1,24 @@
+import { crushChart } from '../charts/crush-chart.js';
+import { pushChart } from '../charts/push-chart.js';
+import type { ReportContext } from '../context.js';
+import { contactTable, fallWords, powerCutsTable } from '../tables/contact-tables.js';
+import type { ChartContent, Filling, Values } from '../template/fill-template.js';
+import { listed } from '../words/figures.js';
+import { present } from './present.js';
+
+/** What falls, what yields and what squeezes; no section without candidates. */
+export function powerCutSection(context: ReportContext): Filling[] {
+  if (context.candidates.length === 0) return [];
+  const charts: Record<string, ChartContent | null> = {
+    'push-force': pushChart(context),
+    'crush-force': crushChart(context),
+  };
+  const values: Values = {
+    finding: `${listed(context.focus.map((candidate) => `${candidate.label} ${fallWords(candidate)}`))}.`,
+    power_cuts: { blocks: [powerCutsTable(context)] },
+    contacts: { blocks: [contactTable(context)] },
+    has_push: charts['push-force'] !== null,
+    has_crush: charts['crush-force'] !== null,
+  };
+  return [{ values, charts: present(charts) }];
+}

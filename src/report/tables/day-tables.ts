@@ -1,0 +1,103 @@
+import type { DayPlan, DayStatus } from '../../assess/day/day-plan.js';
+import { labelOf, markedLabel, planOf, type ReportContext } from '../context.js';
+import type { Block, TableBlock, TableRow } from '../document.js';
+import { capitalised, none, readings, sentence } from '../words/figures.js';
+import { cell, figureColumn, head, wordColumn } from './cells.js';
+
+const statusWords: Record<DayStatus, { text: string; tone?: 'good' | 'bad' }> = {
+  done: { text: '✓ does the day', tone: 'good' },
+  'past-warning': { text: 'does it, past the warning' },
+  'more-packs': { text: '✗ needs more packs', tone: 'bad' },
+  'stretch-too-long': { text: '✗ a stretch is too long', tone: 'bad' },
+  'cannot-play': { text: '✗ cannot play the show', tone: 'bad' },
+};
+
+/** What each block of the day takes with one candidate. */
+export function blocksTable(context: ReportContext, plan: DayPlan): Block[] {
+  if (plan.blocks.length === 0) return [];
+  const rows = plan.blocks.map(
+    ({ block, activity, startS, endS, meanCurrentA, chargeC, swapAllowed, charger }): TableRow => {
+      const swaps = plan.swaps.filter((swap) => swap.block === block);
+      const swapWords = swaps.length > 0 ? context.phrases('day-swap') : swapAllowed ? 'allowed' : 'no';
+      return {
+        cells: [
+          head(capitalised(block)),
+          cell(activity),
+          cell(`${readings.minutes.show(startS)}–${readings.minutes.show(endS)}`),
+          cell(readings.amperes.show(meanCurrentA)),
+          cell(String(Math.round(chargeC / 3.6))),
+          cell(swapWords),
+          cell(charger ? 'yes' : 'no'),
+        ],
+      };
+    },
+  );
+  const columns = [
+    wordColumn('Block', 2),
+    wordColumn('Activity', 1),
+    figureColumn('From – to', 'min', 1),
+    figureColumn('Mean current', 'A', 1),
+    figureColumn('Takes', 'mAh', 0.9),
+    wordColumn('Swap', 0.9),
+    wordColumn('Charger', 0.9),
+  ];
+  return [{ kind: 'table', title: '', columns, rows, note: [], rowHeads: true, compact: true }];
+}
+
+/** How the day goes with every candidate. */
+export function plansTable(context: ReportContext): TableBlock {
+  const body = context.assessment.study.carrier.worn ? 'On body' : 'Mass';
+  return {
+    kind: 'table',
+    title: '',
+    columns: [
+      figureColumn('Rank', '', 0.5),
+      wordColumn('Candidate', 2.5),
+      wordColumn('The day', 2),
+      figureColumn('Packs it takes', '', 0.8),
+      figureColumn('Swaps', '', 0.7),
+      figureColumn('Swapping', 'min', 0.9),
+      figureColumn('Without power', 'min', 0.9),
+      figureColumn('Warning to end', 'min', 0.9),
+      figureColumn(`${body}, with those packs`, 'g', 1.1),
+    ],
+    rows: context.candidates.map((candidate): TableRow => {
+      const plan = planOf(context, candidate);
+      const { text, tone } = plan ? statusWords[plan.status] : { text: none };
+      return {
+        highlighted: plan?.candidate === context.assessment.day?.candidate,
+        cells: [
+          cell(String(candidate.rank)),
+          head(markedLabel(candidate)),
+          cell(text, tone),
+          cell(plan?.packsNeededCount == null ? none : String(plan.packsNeededCount)),
+          cell(plan ? String(plan.swapCount) : none),
+          cell(readings.minutes.show(plan?.swapWorkTimeS)),
+          cell(plan ? readings.minutes.show(plan.darkS) : none),
+          cell(readings.minutes.show(plan?.warningToEndS)),
+          cell(readings.grams.show(plan?.neededBodyMassKg)),
+        ],
+      };
+    }),
+    note: [{ text: context.phrases('plans-note') }],
+    rowHeads: false,
+    compact: true,
+  };
+}
+
+/** What to bring, each with its reason. */
+export function bringTable(plan: DayPlan): Block[] {
+  if (plan.bring.length === 0) return [];
+  const rows = plan.bring.map(
+    ({ item, count, reason }): TableRow => ({
+      cells: [cell(String(count)), head(capitalised(item)), cell(sentence(reason))],
+    }),
+  );
+  const columns = [figureColumn('', '', 0.25), wordColumn('', 1.6), wordColumn('', 4)];
+  return [{ kind: 'table', title: '', columns, rows, note: [], rowHeads: false, compact: true }];
+}
+
+/** Label of the candidate whose day is told. */
+export function dayCandidate(context: ReportContext, plan: DayPlan): string {
+  return labelOf(context, plan.candidate);
+}

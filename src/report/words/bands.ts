@@ -1,0 +1,75 @@
+import type { Band } from '../../assess/certainty.js';
+import { fixed, joined, none, type ReadingName, readings } from './figures.js';
+
+/** How a draw's outcome is written: the unit of a reading, or a function of its own. */
+type Show = (value: number) => string;
+
+/** Some outcomes have no end: a drive that does not yield, a winding that never settles. */
+const showOf =
+  (reading: ReadingName | Show): Show =>
+  (value) => {
+    if (!Number.isFinite(value)) return '∞';
+    return typeof reading === 'function' ? reading(value) : readings[reading].show(value);
+  };
+
+/**
+ * Median and 10–90 %: `76 (40–83)`; the figure alone where both ends read the same, or there is no band.
+ *
+ * @param figure point value, SI, shown without a band
+ */
+export function banded(
+  band: Band | null | undefined,
+  figure: number | null | undefined,
+  reading: ReadingName | Show,
+): string {
+  const show = showOf(reading);
+  if (!band) return figure === null || figure === undefined ? none : show(figure);
+  const [low, middle, high] = [band.p10, band.median, band.p90].map(show);
+  return low === high ? middle! : `${middle} (${low}${rangeDash(low!)}${high})`;
+}
+
+/** The same with the unit behind: `76 min (40–83)`. */
+export function bandedWithUnit(
+  band: Band | null | undefined,
+  figure: number | null | undefined,
+  reading: ReadingName,
+): string {
+  const { unit } = readings[reading];
+  const show = showOf(reading);
+  const point = band ? band.median : figure;
+  if (point === null || point === undefined) return none;
+  const shown = unit === '' ? show(point) : `${show(point)}${joined}${unit}`;
+  if (!band) return shown;
+  const [low, high] = [show(band.p10), show(band.p90)];
+  return low === high ? shown : `${shown} (${low}${rangeDash(low)}${high})`;
+}
+
+/** A gain with its sign and band: `+31 min (12–44)`; `0 min` stays without a sign. */
+export function gainWithUnit(
+  band: Band | null | undefined,
+  figure: number | null | undefined,
+  reading: ReadingName,
+): string {
+  const point = band ? band.median : figure;
+  const text = bandedWithUnit(band, figure, reading);
+  return text !== none && point! > 0 && !/^0(?!\.)/.test(text) ? `+${text}` : text;
+}
+
+/** A minus sign beside a dash would read as one long one. */
+function rangeDash(low: string): string {
+  return low.startsWith('−') ? ' to ' : '–';
+}
+
+/** A probability as whole per cent, never `100 %` or `0 %` unless it is; a dash when not known. */
+export function probability(share: number | null | undefined): string {
+  const text = probabilityNumber(share);
+  return text === none ? none : `${text}${joined}%`;
+}
+
+/** The same without the unit, for columns. */
+export function probabilityNumber(share: number | null | undefined): string {
+  if (share === null || share === undefined || !Number.isFinite(share)) return none;
+  if (share > 0 && share < 0.005) return '<1';
+  if (share < 1 && share > 0.995) return '>99';
+  return fixed(share * 100, 0);
+}
