@@ -25,8 +25,21 @@ describe('every command of README.md runs as written', () => {
   });
 });
 
+const commandNames = [
+  'new',
+  'check',
+  'rank',
+  'report',
+  'explain',
+  'measure',
+  'decide',
+  'records',
+  'reopen',
+  'compare',
+];
+
 describe('help', () => {
-  it.each(['new', 'check', 'rank', 'report', 'explain'])('of %s shows an example', (command) => {
+  it.each(commandNames)('of %s shows an example', (command) => {
     const { code, stdout, stderr } = holdwright([command, '--help']);
     expect([code, stderr]).toEqual([0, '']);
     expect(stdout).toContain(`Example:  holdwright ${command} `);
@@ -34,7 +47,7 @@ describe('help', () => {
 
   it('of the program names every command, and the version is the package’s', () => {
     const { stdout } = holdwright(['--help']);
-    for (const command of ['new', 'check', 'rank', 'report', 'explain'])
+    for (const command of [...commandNames, 'completion'])
       expect(stdout).toMatch(new RegExp(`^  ${command} `, 'm'));
     expect(holdwright(['--version']).stdout).toMatch(/^\d+\.\d+\.\d+\n$/);
   });

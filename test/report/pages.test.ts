@@ -66,6 +66,16 @@ describe('the pages of a report', () => {
     expect(order({ breakEven: null })).not.toContain('paid for');
   });
 
+  it('draw no balance of a change that saves nothing, and say so', () => {
+    const breakEven = {
+      ...createDrawnAssessment().breakEven!,
+      ...{ valuePerEventMoney: 0, parts: [], eventCount: null, sentence: 'It never pays for itself.' },
+    };
+    const order = sectionOf(reportOf(createDrawnAssessment({ breakEven })), 'order').blocks;
+    expect(blocksText(order)).toContain('It never pays for itself.');
+    expect(blocksOf(order, 'chart').map(({ name }) => name)).not.toContain('break-even');
+  });
+
   it('leave out the heat where no mass is known', () => {
     const cold = createDrawnAssessment().candidates.map((one) => ({
       ...one,
@@ -168,7 +178,7 @@ describe('what stands on the pages', () => {
     expect(text).toContain('Runtime | 59 (40–83) | 61 | 60 (57–63) | min');
     expect(text).toContain('Case temperature | 37 (27–67) | 40 | 39 (35–45) | °C');
     expect(text).toContain('Capacity: 1160 mAh → 1105 mAh');
-    expect(text).toContain('The measurements leave 640 effective draws.');
+    expect(text).toContain('After the measurements 640 effective draws remain.');
     expect(textOf('order')).not.toContain('effective draws');
   });
 

@@ -14,5 +14,8 @@ export function surenessWord(probability: number | null): SurenessWord {
 export function inDraws(probability: number): string {
   if (probability > 0 && probability < 0.005) return 'under 1 %';
   if (probability < 1 && probability > 0.995) return 'over 99 %';
-  return `${Math.round(probability * 100)} %`;
+  const rounded = Math.round(probability * 100) / 100;
+  // A figure must not read as if it had reached the next word.
+  const short = [likelyFrom, clearFrom].some((from) => rounded === from && probability < from);
+  return `${short ? 'just under ' : ''}${Math.round(probability * 100)} %`;
 }

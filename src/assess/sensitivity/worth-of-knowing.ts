@@ -54,6 +54,8 @@ function worthOfKnowing(
     return { gainScore: 0, rawScore: 0, chanceScore: 0 };
   }
   const rawScore = groups.gainOf(order, utilities);
+  // One candidate is the best in every group: nothing to gain, whatever chance would yield.
+  if (!(rawScore > 0)) return { gainScore: 0, rawScore, chanceScore: 0 };
   const rest = utilities.map((own) => groups.unexplained(order, own));
   let chanceScore = 0;
   for (const permutation of permutations) chanceScore += groups.gainOf(permutation, rest) / permutationCount;

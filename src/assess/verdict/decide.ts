@@ -86,7 +86,7 @@ function redesign({ study, leader, baseline, certainty, breakEven }: VerdictPart
     return { kind: 'keep', because: 'not sure enough' };
   }
   // What breaks a hard limit cannot stay for want of money, and where no hour has a price none is asked to return.
-  const mustPay = baseline.passes === true && study.hourPriceMoney > 0;
+  const mustPay = baseline.passes !== false && study.hourPriceMoney > 0;
   const events = breakEven?.eventCount ?? null;
   const pays = events !== null && events <= patientEvents;
   return mustPay && !pays

@@ -17,7 +17,6 @@ export function reasonsFor(decision: Decision, parts: VerdictParts): string[] {
   const second = ranked.find((candidate) => candidate !== leader) ?? null;
   const other = leader.isBaseline || baseline === null ? second : baseline;
   return [
-    ...missing(decision, parts),
     ...withChange(decision),
     ...contenders(parts),
     ...limitsOf(parts, baseline ?? leader),
@@ -28,15 +27,6 @@ export function reasonsFor(decision: Decision, parts: VerdictParts): string[] {
     ...paying(parts),
     ...flattered(parts),
   ].slice(0, told);
-}
-
-function missing(decision: Decision, { ranked }: VerdictParts): string[] {
-  if (decision.kind !== 'measure first' || decision.measurement !== null) return [];
-  const label = labelsOf(ranked);
-  return ranked
-    .filter(({ passes }) => passes === null)
-    .slice(0, 3)
-    .map((candidate) => `${label(candidate.id)} ${obstacles(candidate)}.`);
 }
 
 /** Chance to lead from which somebody else is worth a word. */
@@ -73,7 +63,11 @@ function withChange(decision: Decision): string[] {
 function limitsOf({ ranked, certainty }: VerdictParts, candidate: CandidateAssessment): string[] {
   const { passProbability, limitProbabilities } = certainty.candidates[candidate.id]!;
   const label = labelsOf(ranked)(candidate.id);
-  if (passProbability === null) return [];
+  if (passProbability === null) {
+    return candidate.passes === null
+      ? [`${label} ${obstacles(candidate)}, so that it is not judged in full.`]
+      : [];
+  }
   if (candidate.passes === false && passProbability < 0.005) return [`${label} ${obstacles(candidate)}.`];
   if (passProbability > 0.995) return [];
   const [weakest] = weakestLimits(candidate.limits, limitProbabilities);

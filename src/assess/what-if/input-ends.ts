@@ -2,7 +2,7 @@
 const endShare = 0.1;
 
 /** Standard errors from which a difference is no chance. */
-const surelyErrors = 3;
+const surelyErrors = 3.5;
 
 /** The draws in which an input is lowest and highest. */
 export interface InputEnds {

@@ -46,6 +46,9 @@ export function measureFirst(
   const worths = worthsIn(all.map(({ values }) => values));
   const places = pair.map((id) => drawn.candidateIds.indexOf(id));
   const lead = leadOf(utilities, places);
+  // A figure of a third candidate cannot move the lead of one of the two over the other.
+  const foreign = ({ owner }: Knowable) =>
+    owner !== null && drawn.candidateIds.includes(owner) && !pair.includes(owner);
   const found = all.map((knowable, index): Measurable => {
     const ends = inputEnds(knowable.values);
     const worth = worthOf(knowable, worths[index]!);
@@ -60,7 +63,7 @@ export function measureFirst(
     return {
       knowable,
       worth,
-      leadSwingScore: swingBetween(ends, lead),
+      leadSwingScore: foreign(knowable) ? 0 : swingBetween(ends, lead),
       ends: [end(ends.lowValue, true, ends.low), end(ends.highValue, false, ends.high)],
       passSwings: places.map((place, which) => {
         const { tiers } = drawn.limits[place]!;

@@ -30,7 +30,7 @@ export function acceptabilityChart(context: ReportContext): ChartContent | null 
   const parts = [...new Set(rows.map(({ part }) => part))];
   const values = { rows, parts, title: context.phrases(`acceptability-axis-${weightsDrawn(context)}`) };
   const alternative = acceptabilityFinding(context);
-  const aspectRatio = 0.105 + 0.034 * drawn.length;
+  const aspectRatio = 0.1 + 0.03 * drawn.length;
   return chartContent(context, { name: 'rank-acceptability', values, alternative, aspectRatio });
 }
 

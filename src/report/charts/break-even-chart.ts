@@ -3,10 +3,15 @@ import type { ChartContent } from '../template/fill-template.js';
 import { counted, fixed, money } from '../words/figures.js';
 import { chartContent } from './chart-content.js';
 
+/** Sums below read as nothing with two digits. */
+const leastShown = 0.005;
+
 /** Balance of the change over the events, and when it has paid for itself; null where that cannot be told. */
 export function breakEvenChart(context: ReportContext): ChartContent | null {
   const { breakEven } = context.assessment;
   if (breakEven === null || breakEven.series.eventCounts.length < 2) return null;
+  // A change that saves nothing draws a flat line; its sentence says so.
+  if (!(Math.abs(breakEven.valuePerEventMoney) >= leastShown)) return null;
   const { series, eventCount } = breakEven;
   const { eventsPerYearCount } = context.assessment.study;
   const rows = series.eventCounts.map((events, index) => ({ events, balance: series.balancesMoney[index]! }));
@@ -41,14 +46,14 @@ export function breakEvenChart(context: ReportContext): ChartContent | null {
     title: `balance, ${context.currency || 'money'}`,
   };
   const alternative = breakEven.sentence;
-  return chartContent(context, { name: 'break-even', values, alternative, aspectRatio: 0.27 });
+  return chartContent(context, { name: 'break-even', values, alternative, aspectRatio: 0.22 });
 }
 
 /** The parts of what an event saves, as words. */
 export function valueParts(context: ReportContext): string {
   const parts = context.assessment.breakEven?.parts ?? [];
   return parts
-    .filter(({ valueMoney }) => Math.abs(valueMoney) >= 0.005)
+    .filter(({ valueMoney }) => Math.abs(valueMoney) >= leastShown)
     .map(({ label, valueMoney }) => `${label} ${fixed(valueMoney, 2)}\u00a0${context.currency}`.trim())
     .join(', ');
 }

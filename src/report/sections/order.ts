@@ -25,6 +25,7 @@ export function orderSection(context: ReportContext): Filling[] {
     further_reasons: { blocks: sentenceList(verdict.reasons.slice(3)) },
     has_swings: charts.swings !== null,
     lead: fixed(nominalLead(context), 2),
+    against: certainty?.sensitivity ? labelOf(context, certainty.sensitivity.against) : '',
     turn_beyond: charts.swings !== null && !showsTurn(context),
     flips: { blocks: flipTable(context) },
     has_flips: (certainty?.sensitivity?.flips.length ?? 0) > 0,

@@ -48,6 +48,8 @@ describe('words for a probability', () => {
     [0, '0 %'],
     [0.001, 'under 1 %'],
     [0.424, '42 %'],
+    [0.7497, 'just under 75 %'],
+    [0.75, '75 %'],
     [0.999, 'over 99 %'],
     [1, '100 %'],
   ])('%s is written %s', (probability, text) => {
