@@ -1,4 +1,5 @@
 import type { Finding } from '../drives/finding.js';
+import { copperReferenceK } from '../physics/constants.js';
 import { copperResistanceRatio } from '../physics/dc-motor.js';
 import { formatValue } from '../quantity/format.js';
 import type { Study } from '../study/study.js';
@@ -27,7 +28,8 @@ export function warmFindings(
   cold: PlayedCues,
   windingK: number | null,
 ): Finding[] {
-  if (windingK === null) return [];
+  // Up to 20 °C copper resists no more than listed, so nothing gets slower.
+  if (windingK === null || windingK <= copperReferenceK) return [];
   const warm = warmModel(model, windingK);
   const hot = new CuePlayer(warm, study.show.loop, [], warmFineness).play();
   const at = `With its winding at ${formatValue(windingK, '°C', 2)}`;

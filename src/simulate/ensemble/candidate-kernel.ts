@@ -3,7 +3,6 @@ import type { DriveType } from '../../drives/drive-type.js';
 import { driveTypes } from '../../drives/registry.js';
 import { fall } from '../../physics/fall.js';
 import { type CouplingParameters, driveEffortAtRest, driveEffortPushing } from '../../physics/linkage.js';
-import { staticEffort } from '../../physics/load.js';
 import type { Candidate, Study } from '../../study/study.js';
 import { bodyMassKg, costMoney, driveCountOf } from '../burdens.js';
 import { busOf } from '../bus.js';
@@ -101,7 +100,6 @@ export class CandidateKernel {
     const { drive, bus, coupling } = model;
     const { state, loop, leadIn } = this;
     const airK = study.air.temperatureK;
-    state.load(model, airK);
     const before = this.leadInKernel.play(model, state, study.loads, this.heatBounce);
     const leadInMoves = before.moves;
     const leadInHolds = before.holds;
@@ -168,6 +166,7 @@ export class CandidateKernel {
     model.drive = driveParameters(type, sheet, typical, model.bus.nominalV);
     model.load = loadOf(study, sheet);
     model.driveCount = driveCountOf(study, candidate);
+    this.state.load(model, study.air.temperatureK);
     const largest = sheet.backdrivesAtEffort === null ? 0 : this.largestHold(model);
     const locking = lockingClass(
       model.drive,
@@ -188,7 +187,7 @@ export class CandidateKernel {
   private largestHold(model: CandidateModel): number {
     let largest = 0;
     for (const pose of this.heldPoses) {
-      const still = staticEffort(model.load, pose.position);
+      const still = this.state.still(model, pose.position, pose.cosine, pose.sine);
       largest = Math.max(largest, Math.abs(driveEffortAtRest(still, pose.ratio, model.coupling)));
     }
     return largest;
