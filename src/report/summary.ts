@@ -22,7 +22,7 @@ export interface SummaryRow {
   /** null: not every limit could be judged. */
   passes: boolean | null;
   limits: string;
-  /** The same where there is little room: `✓ 7 limits`, `paper, 61 %`. */
+  /** The same where there is little room: `✓ 7 limits`, `paper 61 %`. */
   limitsInShort: string;
   /** Figures as written, in the units of `ReportSummary.units`; with draws a median and its 10–90 %. */
   runtime: string;
@@ -142,7 +142,7 @@ function summaryRow(context: ReportContext, candidate: ReportContext['candidates
 
 function limitsInShort(context: ReportContext, candidate: ReportContext['candidates'][number]): string {
   const certainty = certaintyOf(context, candidate);
-  if (certainty?.passesOnPaper) return `paper, ${probability(certainty.passProbability)}`;
+  if (certainty?.passesOnPaper) return `paper ${probability(certainty.passProbability)}`;
   return limitsSummary(candidate)
     .text.replace('✗ fails: ', '✗ ')
     .replace('✓ passes ', '✓ ')

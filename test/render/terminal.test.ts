@@ -54,7 +54,7 @@ describe('the ranking on a terminal', () => {
     );
     const rows = drawn.split('\n').filter((line) => /^ \d[* ] \S/.test(line));
     expect(rows[0]).toMatch(/✓ 5 limits +173 \(127–191\) +1 +661 +0 +45 +0\.81 +62 %$/);
-    expect(rows[1]).toMatch(/paper, 61… +143 \(105–158\)/);
+    expect(rows[1]).toMatch(/paper 61 % +143 \(105–158\)/);
     expect(rows[2]).toMatch(/54 \(40–60\) +2 +384 3\.91 +0 +0\.47 +20 %$/);
     expect(drawn).toContain('min packs    g    W  EUR score leads');
     expect(drawn).toContain('118 figures given, 61 assumed, 2,048 draws.');

@@ -41,7 +41,7 @@ export const type = {
   body: style(9.2, 12.6),
   small: style(7.9, 10.6, 'regular', palette.muted),
   table: style(8, 10.2),
-  compactTable: style(7.7, 9.2),
+  compactTable: style(7.7, 9),
   tableHead: style(7.6, 9.6, 'strong', palette.muted),
   caption: style(7.9, 10.4, 'regular', palette.muted),
   furniture: style(7.4, 9.6, 'regular', palette.muted),

@@ -30,10 +30,10 @@ export function beforeYouRedesignSection(context: ReportContext): Filling[] {
 }
 
 function gainSentence(context: ReportContext, change: RatedChange): string {
-  const { gainBands, gain, after, passes, passProbability } = change;
+  const { gainBands, gain, passes, passProbability } = change;
   const parts = [
     context.phrases('change-runtime', { gain: gainWithUnit(gainBands?.runtimeS, gain.runtimeS, 'minutes') }),
-    context.phrases('change-score', { score: fixed(after.score, 2) }),
+    context.phrases('change-score', { gain: signedScore(change) }),
     passes === false
       ? context.phrases('change-fails')
       : passProbability === null

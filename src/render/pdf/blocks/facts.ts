@@ -6,7 +6,7 @@ import type { Tag } from '../tags.js';
 
 const valueStyle: TextStyle = type.compactTable;
 const labelStyle: TextStyle = { ...type.compactTable, colour: palette.muted };
-const pad = 0.9;
+const pad = 0.75;
 
 interface LaidFact {
   label: Line[];
