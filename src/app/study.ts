@@ -1,5 +1,7 @@
 import type { Assessment } from '../assess/assessment.js';
+import { beginDraws } from '../assess/certainty/draws.js';
 import { conclude } from '../assess/conclude.js';
+import type { Threads } from '../assess/threads.js';
 import { assumptionsFile, type InputFile } from '../input/files.js';
 import { howToMeasure } from '../input/how-to-measure.js';
 import { readAssumptions } from '../input/read-assumptions.js';
@@ -22,6 +24,8 @@ export interface StudyRequest {
   version: string;
   /** Told as each step begins. */
   progress(step: string): void;
+  /** Others that compute draws meanwhile. */
+  threads?: Threads;
 }
 
 /** How a report is set. */
@@ -53,7 +57,7 @@ export function assessStudy(
   depth: 'ranking' | 'report' = 'report',
 ): Result<Assessment> {
   // 1 Read: text → a checked study in SI, or every issue of every file.
-  const { progress, templates, files, changes, version } = request;
+  const { progress, templates, files, changes, version, threads } = request;
   progress('reading the study');
   const assumptions = readAssumptions(templates);
   const read = readStudy(files, assumptions, changes);
@@ -63,24 +67,27 @@ export function assessStudy(
   const issues = [...read.issues, ...viewIssues];
   if (viewIssues.some(({ severity }) => severity === 'error')) return { ok: false, issues };
 
-  // 2 Simulate: what each candidate does with the figures as they stand, before anybody judges it.
+  // 2 Simulate: draws of what is not exactly known, begun elsewhere if anybody else is there; and meanwhile what
+  // each candidate does with the figures as they stand, before anybody judges it.
   progress('computing the candidates');
+  const drawing = beginDraws(study, threads);
   const runs = study.candidates.map((candidate) => simulateCandidate(study, candidate));
 
-  // 3 Judge: draws of what is not exactly known, limits, scores, lesser changes, the day, and the verdict.
+  // 3 Judge: limits, scores, what the draws say of them, lesser changes, the day, and the verdict.
   const inputs = inputsAsRead(files);
   const hash = inputHash(inputs, templates[assumptionsFile] ?? '', changes);
   const assessment = conclude(
     study,
     runs,
+    drawing,
     { version, inputHash: hash, inputs },
     {
       simulate: (changed, candidate) => simulateCandidate(changed, candidate, 'sketch'),
-      simulateFully: simulateCandidate,
       howToMeasure,
       views,
       depth,
       progress,
+      ...(threads && { threads }),
     },
   );
   return { ok: true, value: assessment, issues };

@@ -1,22 +1,23 @@
 import type { CandidateRun } from '../simulate/outcome.js';
 import type { ViewWeights } from '../study/choosing.js';
-import type { Candidate, Study } from '../study/study.js';
+import type { Study } from '../study/study.js';
 import { type AssessmentContext, assess, judgedOf } from './assess.js';
 import type { Assessment, CandidateAssessment, MeasurementAdvice } from './assessment.js';
 import { certaintyOf } from './certainty/certainty-of.js';
 import { drawnFigures } from './certainty/drawn-figures.js';
 import { type DrawnStudy, drawnStudy, type NominalJudgement } from './certainty/drawn-study.js';
-import { type Draws, drawStudy } from './certainty/draws.js';
+import type { Draws } from './certainty/draws.js';
 import { drawnFindings } from './certainty/findings.js';
 import { ratedChanges } from './certainty/rated-changes.js';
 import type { Certainty, RatedChange } from './certainty.js';
-import { runDownBands } from './conclude/drawings.js';
 import { breakEvenBetween, daysOf, payProbability } from './conclude/event-day.js';
-import { ladderOf, startOf } from './conclude/ladder.js';
-import { rerunOf } from './conclude/rerun.js';
+import { startOf } from './conclude/ladder.js';
 import type { DrawnFigures, Judged } from './criterion-values.js';
+import type { LesserChanges } from './lesser-changes/lesser-change.js';
 import { limitsOf } from './limits.js';
 import { type MeasuringTools, measurementAdvice } from './measurements.js';
+import type { Further } from './tasks.js';
+import { alone, type Pending, type Threads } from './threads.js';
 import { patientEvents, replaces } from './verdict/decide.js';
 import { labelsOf } from './verdict/labels.js';
 import { unsureVerdict } from './verdict/nominal-verdict.js';
@@ -25,33 +26,34 @@ import { leaderOf, type VerdictParts } from './verdict/verdict-parts.js';
 import { adviceFrom } from './what-if/advice.js';
 import { knowables } from './what-if/knowable.js';
 import { type Measurable, measureFirst } from './what-if/measure-first.js';
-import { sensitivityOf } from './what-if/sensitivity-of.js';
 
 /** What a conclusion needs from outside. */
 export interface ConclusionTools extends MeasuringTools {
-  /** The whole simulation; `simulate` may be a sketch. */
-  simulateFully(study: Study, candidate: Candidate): CandidateRun;
   /** Other people's weights. */
   views: readonly ViewWeights[];
   /** `ranking` leaves out what only the report shows: what would change the order, and run-down bands. */
   depth: 'ranking' | 'report';
   /** Told as each step begins. */
   progress(step: string): void;
+  /** Others that compute something meanwhile. */
+  threads?: Threads;
 }
 
 /**
  * The whole judgement of a study: nominal figures, draws, choosing, lesser changes, the day, and the verdict. Pure:
  * the same study gives the same assessment.
  * @param runs nominal, one for each candidate
+ * @param drawing the draws, begun
  */
 export function conclude(
   study: Study,
   runs: CandidateRun[],
+  drawing: Pending<Draws>,
   context: Omit<AssessmentContext, 'drawn'>,
   tools: ConclusionTools,
 ): Assessment {
   tools.progress('drawing what is not exactly known');
-  const draws = drawStudy(study);
+  const draws = drawing();
   const figures = drawnFigures(draws.ensemble);
   const assessed = assess(study, runs, { ...context, drawn: figures });
   const judged = judgedOf(study, runs, figures);
@@ -92,12 +94,13 @@ function sure(found: Assessment, parts: Parts): Assessment {
   const candidates = found.candidates.map((candidate) => withDraws(candidate, parts));
   const leader = leaderOf(candidates, certainty);
   const baseline = candidates.find(({ isBaseline }) => isBaseline) ?? null;
-  tools.progress('finding what to measure first');
   const pair = pairOf(candidates, leader, baseline);
+  const further = tools.depth === 'report' ? begunFurther(candidates, parts, pair) : null;
+  const ladder = baseline === null ? null : begunLadder(parts, baseline);
+  tools.progress('finding what to measure first');
   const measurables = measurablesOf(parts, pair);
-  const worth = measurables.map(({ worth: of }) => of);
   tools.progress('trying lesser changes');
-  const sketched = baseline === null ? null : ladderOf(study, judgedAs(parts, baseline), tools.simulate);
+  const sketched = ladder?.() ?? null;
   const needless = baseline === null || (tools.depth === 'ranking' && leader === baseline);
   const rating = needless ? null : ratingOf(parts, baseline, leader);
   const enough = (change: RatedChange) => replaces(change, leader);
@@ -106,7 +109,10 @@ function sure(found: Assessment, parts: Parts): Assessment {
   const days = daysOf(study, candidates);
   const paid =
     baseline === null || leader === baseline ? null : breakEvenBetween(study, baseline, leader, days);
-  const extra = tools.depth === 'report' ? furtherOf(candidates, parts, worth, pair) : null;
+  tools.progress('finding what would change the order');
+  const { orderChanges = null, runDownBands = [] } = further?.() ?? {};
+  const worths = measurables.map(({ worth }) => worth);
+  const sensitivity = orderChanges && { ...orderChanges, measureFirst: worths };
   const verdictParts: VerdictParts = {
     study,
     ranked: candidates,
@@ -121,13 +127,13 @@ function sure(found: Assessment, parts: Parts): Assessment {
         : payProbability(study, baseline, leader, parts.draws.ensemble, parts.drawn, patientEvents),
     measurables,
     against: pair[1] ?? null,
-    sensitivity: extra?.sensitivity ?? null,
+    sensitivity,
   };
   const verdict = verdictOf(verdictParts);
   return {
     ...found,
     candidates,
-    certainty: { ...certainty, ...extra },
+    certainty: { ...certainty, sensitivity, runDownBands },
     verdict,
     lesserChanges: changes,
     lesserChangesFrom: sketched === null ? null : startOf(sketched),
@@ -139,10 +145,10 @@ function sure(found: Assessment, parts: Parts): Assessment {
 
 /** The conclusion where measured and believed agree in too few draws: nominal figures, and that said. */
 function unsure(found: Assessment, parts: Parts): Assessment {
-  const { study, certainty, tools } = parts;
+  const { study, certainty } = parts;
   const baseline = found.candidates.find(({ isBaseline }) => isBaseline) ?? null;
   const leader = found.candidates[0]!;
-  const sketched = baseline === null ? null : ladderOf(study, judgedAs(parts, baseline), tools.simulate);
+  const sketched = baseline === null ? null : begunLadder(parts, baseline)();
   const days = daysOf(study, found.candidates);
   return {
     ...found,
@@ -196,24 +202,30 @@ function ratingOf(parts: Parts, baseline: CandidateAssessment, leader: Candidate
   return { study, baseline: candidate, run, limits: baseline.limits, draws, drawn, leaderId };
 }
 
+const threadsOf = ({ tools }: Parts): Threads => tools.threads ?? alone;
+
+const begunLadder = (parts: Parts, baseline: CandidateAssessment): Pending<LesserChanges> =>
+  threadsOf(parts).begin('lesserChanges', { study: parts.study, baseline: judgedAs(parts, baseline) });
+
 /** What only the report shows. */
-function furtherOf(
+function begunFurther(
   ranked: readonly CandidateAssessment[],
-  { study, nominal, draws, certainty, figures, tools }: Parts,
-  worth: Measurable['worth'][],
-  pair: readonly string[],
-): Pick<Certainty, 'sensitivity' | 'runDownBands'> {
-  tools.progress('finding what would change the order');
-  const rerun = rerunOf(study, tools.simulateFully, figures);
-  const sensitivity = sensitivityOf({
+  parts: Parts,
+  shownIds: readonly string[],
+): Pending<Further> {
+  const { study, nominal, draws, certainty, figures } = parts;
+  const passProbabilities = Object.fromEntries(
+    Object.entries(certainty.candidates).map(([id, { passProbability }]) => [id, passProbability]),
+  );
+  return threadsOf(parts).begin('further', {
     study,
     ranked,
     nominal,
-    draws,
-    certainty,
-    measureFirst: worth,
-    rerun,
+    ensemble: draws.ensemble,
+    measured: draws.calibration !== null,
+    passProbabilities,
+    figures,
+    shownIds,
+    run: draws.run.describe(),
   });
-  tools.progress('drawing the run of one pack');
-  return { sensitivity, runDownBands: runDownBands(pair, draws, tools.simulateFully) };
 }

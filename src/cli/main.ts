@@ -1,6 +1,7 @@
 #!/usr/bin/env node
 import { exitCodes } from './exit-codes.js';
 import { programVersion } from './files.js';
+import { helperThreads } from './helper-threads.js';
 import { runProgram } from './program.js';
 import { processTerminal } from './terminal.js';
 
@@ -11,6 +12,7 @@ await runProgram(process.argv, {
   env: process.env,
   now: () => new Date(),
   version: programVersion(),
+  helpers: helperThreads(process.env.HOLDWRIGHT_THREADS),
   end(code) {
     process.exitCode = code;
   },

@@ -35,6 +35,9 @@ export async function runProgram(argv: string[], shell: Shell): Promise<void> {
   }
 }
 
+/** Commands that compute a study, and to which more threads are of use. */
+const computing = ['check', 'measure', 'rank', 'report', 'explain', 'decide', 'reopen'];
+
 function programFor(shell: Shell): Command {
   const program = new Command('holdwright')
     .description('Compares drives that must hold a pose in battery-powered moving features.')
@@ -46,6 +49,9 @@ function programFor(shell: Shell): Command {
       writeErr: (text) => shell.terminal.talk(text),
     })
     .showHelpAfterError('Add --help for how to use it.')
+    .hook('preAction', (_, command) =>
+      computing.includes(command.name()) ? shell.helpers.call() : undefined,
+    )
     .addHelpText('after', '\nBegin with:  holdwright new my-study --drive worm-gearmotor');
   addNew(program, shell);
   addCheck(program, shell);

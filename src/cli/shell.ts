@@ -1,8 +1,9 @@
+import type { StudyRequest } from '../app/study.js';
 import { formatIssue } from '../problem/format-issue.js';
 import type { Issue, Result } from '../problem/issue.js';
 import { type ExitCode, exitCodes } from './exit-codes.js';
-import type { FileContent } from './files.js';
 import { studyFiles, templateTexts } from './files.js';
+import type { HelperThreads } from './helper-threads.js';
 import { startProgress } from './progress.js';
 import type { Terminal } from './terminal.js';
 
@@ -12,17 +13,14 @@ export interface Shell {
   env: NodeJS.ProcessEnv;
   now(): Date;
   version: string;
+  helpers: HelperThreads;
   /** Sets the exit code of the program. */
   end(code: ExitCode): void;
 }
 
 /** What a command hands to the app: files as read, templates, and where to report progress. */
-export interface Reading {
-  files: FileContent[];
+export interface Reading extends StudyRequest {
   templates: Record<string, string>;
-  changes: string[];
-  version: string;
-  progress(step: string): void;
 }
 
 /** A study read and worked on, or the reason why the command stops. */
@@ -44,14 +42,17 @@ export async function withStudy<T>(
     return { stop: exitCodes.inputErrors };
   }
   const progress = startProgress(shell.terminal);
+  const { threadsOf } = await import('../app/thread-pool.js');
   const reading: Reading = {
     files,
     templates: templateTexts(),
     changes,
     version: shell.version,
     progress: progress.step,
+    threads: threadsOf(shell.helpers.called()),
   };
   const result = await Promise.resolve(work(reading)).finally(progress.end);
+  shell.helpers.dismiss();
   talkAbout(shell.terminal, result.issues);
   return result.ok ? { value: result.value, reading } : { stop: exitCodes.inputErrors };
 }

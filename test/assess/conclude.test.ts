@@ -5,7 +5,7 @@ import { agreement } from '../../src/assess/calibration/agreement.js';
 import { priorDraws } from '../../src/assess/calibration/prior-draws.js';
 import { quantileOf } from '../../src/assess/certainty/bands.js';
 import { drawnStudy } from '../../src/assess/certainty/drawn-study.js';
-import { drawStudy } from '../../src/assess/certainty/draws.js';
+import { beginDraws } from '../../src/assess/certainty/draws.js';
 import { conclude } from '../../src/assess/conclude.js';
 import { limitsOf } from '../../src/assess/limits.js';
 import { compareForRank } from '../../src/assess/ranking.js';
@@ -31,13 +31,12 @@ function concluded(study: Study, depth: 'ranking' | 'report' = 'report') {
   const reading = readPointsOfView(templates, study, readAssumptions());
   const tools = {
     simulate,
-    simulateFully: simulateCandidate,
     howToMeasure,
     views: reading.views,
     depth,
     progress() {},
   };
-  return conclude(study, runs, { version: '0', inputHash: '', inputs: [] }, tools);
+  return conclude(study, runs, beginDraws(study), { version: '0', inputHash: '', inputs: [] }, tools);
 }
 
 /** Demo one with the readings of its example file. */
@@ -67,7 +66,7 @@ describe('demo one, concluded', { timeout: 120_000 }, () => {
   });
 
   it('does not depend on how the draws are split', () => {
-    const { ensemble } = drawStudy(study);
+    const { ensemble } = beginDraws(study)();
     const run = new EnsembleRun(study, study.candidates, study.drawsCount);
     const outcomes = run.emptyOutcomes();
     for (const [from, to] of [
@@ -158,7 +157,7 @@ describe('demo one with what was measured', { timeout: 120_000 }, () => {
 
   it('has readings inside what was believed of them', () => {
     const baseline = listed.candidates.find(({ id }) => id === listed.baselineId)!;
-    const prior = priorDraws(listed, baseline, ['runtime', 'hold_current'], 4096);
+    const prior = priorDraws(listed, baseline, ['runtime', 'hold_current'], { drawCount: 4096 });
     for (const { quantity, value } of study.measured) {
       const sorted = prior.modelled[quantity]!.slice().sort();
       expect(value).toBeGreaterThan(quantileOf(sorted, 0.05));

@@ -4,6 +4,7 @@ import { Sfc32 } from '../../simulate/sampling/sfc32.js';
 import type { Measurement } from '../../study/choosing.js';
 import type { Study } from '../../study/study.js';
 import type { CalibrationOutcome } from '../certainty.js';
+import type { Threads } from '../threads.js';
 import { type Agreement, agreement } from './agreement.js';
 import { movedInputs } from './moved-inputs.js';
 import { type PriorDraws, priorDraws } from './prior-draws.js';
@@ -24,12 +25,12 @@ export interface Calibrated {
  * outcome says that no bands are given.
  * @returns null without a measurement, or without a drive of today
  */
-export function calibrate(study: Study): Calibrated | null {
+export function calibrate(study: Study, threads?: Threads): Calibrated | null {
   const baseline = study.candidates.find(({ id }) => id === study.baselineId);
   const { measured } = study;
   if (baseline === undefined || measured.length === 0) return null;
   const quantities = measured.map(({ quantity }) => quantity);
-  return calibrateWith(study, priorDraws(study, baseline, quantities), measured);
+  return calibrateWith(study, priorDraws(study, baseline, quantities, { threads }), measured);
 }
 
 /** The same with draws that are there already. */

@@ -3,6 +3,7 @@ import { EnsembleRun } from '../../simulate/ensemble/run-ensemble.js';
 import type { UncertainInput } from '../../simulate/ensemble/uncertain-inputs.js';
 import type { MeasuredQuantity } from '../../study/choosing.js';
 import type { Candidate, Study } from '../../study/study.js';
+import { alone, type Threads } from '../threads.js';
 import { modelled } from './modelled.js';
 
 /** Draws of the drive of today alone that are compared with what was measured. (M21) */
@@ -27,11 +28,10 @@ export function priorDraws(
   study: Study,
   baseline: Candidate,
   quantities: readonly MeasuredQuantity[],
-  drawCount = priorDrawCount,
+  { drawCount = priorDrawCount, threads = alone }: { drawCount?: number; threads?: Threads | undefined } = {},
 ): PriorDraws {
   const run = new EnsembleRun(study, [baseline], drawCount);
-  const [outcomes] = run.emptyOutcomes();
-  run.run(0, drawCount, [outcomes!]);
+  const [outcomes] = threads.beginDraws(run)();
   const columns = Object.fromEntries(quantities.map((quantity) => [quantity, new Float64Array(drawCount)]));
   for (let draw = 0; draw < drawCount; draw++) {
     const drawn = run.studyAt(draw);

@@ -4,6 +4,7 @@ import { generatorName } from '../../simulate/sampling/draw-plan.js';
 import type { Study } from '../../study/study.js';
 import { calibrate } from '../calibration/calibrate.js';
 import type { CalibrationOutcome } from '../certainty.js';
+import { alone, type Threads } from '../threads.js';
 
 /** All draws of a study, made to agree with what was measured. */
 export interface Draws {
@@ -15,21 +16,17 @@ export interface Draws {
 }
 
 /**
- * Draws and computes a whole study. Where the drive of today was measured, the draws of what it shares with the
+ * Begins to draw and to compute a whole study; the draws are there when what comes back is called. Where the drive of today was measured, the draws of what it shares with the
  * others, and of its own figures, are those that agree with the measurements.
  */
-export function drawStudy(study: Study): Draws {
-  const calibrated = calibrate(study);
+export function beginDraws(study: Study, threads: Threads = alone): () => Draws {
+  const calibrated = calibrate(study, threads);
   const run = new EnsembleRun(study, study.candidates, study.drawsCount, study.seed, calibrated?.columnOf);
-  const outcomes = run.emptyOutcomes();
-  run.run(0, run.drawCount, outcomes);
+  const finish = threads.beginDraws(run);
   const scheme: EnsembleScheme = { ...run.scheme, generator: generatorName };
-  const ensemble: Ensemble = {
-    drawCount: run.drawCount,
-    candidateIds: run.candidateIds,
-    outcomes,
-    inputs: run.sampledInputs(),
-    scheme,
+  return () => {
+    const { drawCount, candidateIds } = run;
+    const ensemble = { drawCount, candidateIds, outcomes: finish(), inputs: run.sampledInputs(), scheme };
+    return { ensemble, run, calibration: calibrated?.outcome ?? null };
   };
-  return { ensemble, run, calibration: calibrated?.outcome ?? null };
 }

@@ -1,8 +1,8 @@
+import type { Ensemble } from '../../simulate/ensemble/ensemble.js';
 import type { Study } from '../../study/study.js';
 import type { CandidateAssessment } from '../assessment.js';
 import type { NominalJudgement } from '../certainty/drawn-study.js';
-import type { Draws } from '../certainty/draws.js';
-import type { Certainty, SensitivityOutcome, WorthOfMeasuring } from '../certainty.js';
+import type { SensitivityOutcome } from '../certainty.js';
 import { totalEffects } from './effects.js';
 import { inputFlips, type Rerun } from './flips.js';
 import { inputRange } from './input-range.js';
@@ -16,11 +16,16 @@ export interface SensitivityParts {
   /** In rank order. */
   ranked: readonly CandidateAssessment[];
   nominal: readonly NominalJudgement[];
-  draws: Draws;
-  certainty: Certainty;
-  measureFirst: WorthOfMeasuring[];
+  ensemble: Ensemble;
+  /** Whether the draws agree with measurements, and are no longer those of the study's own spreads. */
+  measured: boolean;
+  /** Share of draws in which each candidate passes, by id; null where it cannot be judged. */
+  passProbabilities: Readonly<Record<string, number | null>>;
   rerun: Rerun;
 }
+
+/** What would change the order, without what measurements are worth. */
+export type OrderChanges = Omit<SensitivityOutcome, 'measureFirst'>;
 
 /** The first in rank and the drive of today; where they are the same, the second. */
 export function comparedIds(ranked: readonly CandidateAssessment[]): string[] {
@@ -29,9 +34,9 @@ export function comparedIds(ranked: readonly CandidateAssessment[]): string[] {
   return [first, other].flatMap((candidate) => (candidate === undefined ? [] : [candidate.id]));
 }
 
-/** What would change the order: inputs, groups of inputs, measurements, weights. (M24) */
-export function sensitivityOf(parts: SensitivityParts): SensitivityOutcome | null {
-  const { study, ranked, nominal, draws, certainty, measureFirst, rerun } = parts;
+/** What would change the order: inputs, groups of inputs, weights. (M24) */
+export function sensitivityOf(parts: SensitivityParts): OrderChanges | null {
+  const { study, ranked, nominal, ensemble, measured, passProbabilities, rerun } = parts;
   const pairIds = comparedIds(ranked);
   const [leader, against] = pairIds;
   if (leader === undefined || against === undefined) return null;
@@ -39,10 +44,10 @@ export function sensitivityOf(parts: SensitivityParts): SensitivityOutcome | nul
   // Who passes in no draw comes first at no value that an input takes in the draws.
   const ids = study.candidates
     .map(({ id }) => id)
-    .filter((id) => pairIds.includes(id) || certainty.candidates[id]!.passProbability !== 0);
+    .filter((id) => pairIds.includes(id) || passProbabilities[id] !== 0);
   const all = new WhatIf(study, ids.map(named), nominal);
   const pair = new WhatIf(study, pairIds.map(named), nominal);
-  const ranges = draws.ensemble.inputs.flatMap((input) => {
+  const ranges = ensemble.inputs.flatMap((input) => {
     const known = all.inputs[all.indexOf(input.path)];
     return known === undefined ? [] : (inputRange(study, input, known.nominal) ?? []);
   });
@@ -51,8 +56,7 @@ export function sensitivityOf(parts: SensitivityParts): SensitivityOutcome | nul
     against,
     swings: inputSwings(ranges, pair),
     flips: inputFlips(ranges, all, ids, leader, rerun),
-    totalEffects: totalEffects(study, pair, pairIds, draws.calibration === null ? null : draws.ensemble),
-    measureFirst,
+    totalEffects: totalEffects(study, pair, pairIds, measured ? ensemble : null),
     weightChange: leaderChangingWeights(ranked),
   };
 }

@@ -8,6 +8,16 @@ import { type UncertainInput, uncertainInputs } from './uncertain-inputs.js';
 /** Where the draws of an input come from; `planned` makes those of the study's own spread. */
 export type ColumnSource = (input: UncertainInput, planned: () => Float64Array) => Float64Array;
 
+/** A run in plain data: another thread makes the same run of it. */
+export interface RunDescription {
+  study: Study;
+  candidateIds: string[];
+  drawCount: number;
+  seed: number;
+  /** One per input, in their order. */
+  columns: Float64Array[];
+}
+
 /** A study made ready for draws: its inputs with their columns, and a kernel per candidate. */
 export class EnsembleRun {
   readonly inputs: UncertainInput[];
@@ -25,7 +35,7 @@ export class EnsembleRun {
    * @param columnOf one value per draw for each input; may be changed between runs
    */
   constructor(
-    study: Study,
+    private readonly study: Study,
     candidates: readonly Candidate[],
     readonly drawCount: number,
     private readonly seed = study.seed,
@@ -45,6 +55,19 @@ export class EnsembleRun {
     this.candidates = candidates.map(
       (candidate) => this.work.candidates.find(({ id }) => id === candidate.id) as Candidate,
     );
+  }
+
+  /** The run that somebody else described. */
+  static from({ study, candidateIds, drawCount, seed, columns }: RunDescription): EnsembleRun {
+    const candidates = candidateIds.map((id) => study.candidates.find((entry) => entry.id === id)!);
+    let next = 0;
+    return new EnsembleRun(study, candidates, drawCount, seed, () => columns[next++]!);
+  }
+
+  /** This run in plain data, columns not copied. */
+  describe(): RunDescription {
+    const { study, candidateIds, drawCount, seed, columns } = this;
+    return { study, candidateIds, drawCount, seed, columns };
   }
 
   /**
@@ -90,9 +113,14 @@ export class EnsembleRun {
     return this.candidates.map(({ id }) => id);
   }
 
-  /** Empty columns for `run`. */
-  emptyOutcomes(): Float64Array[][] {
-    return this.candidates.map(() => outcomeNames.map(() => new Float64Array(this.drawCount)));
+  /**
+   * Empty columns for `run`.
+   * @param column makes one; by default for this thread only
+   */
+  emptyOutcomes(
+    column: (length: number) => Float64Array = (length) => new Float64Array(length),
+  ): Float64Array[][] {
+    return this.candidates.map(() => outcomeNames.map(() => column(this.drawCount)));
   }
 }
 

@@ -85,7 +85,7 @@ describe('draws that agree with what was measured', () => {
 });
 
 describe('what calibration carries over', () => {
-  const prior = priorDraws(study, baseline, ['runtime'], 4096);
+  const prior = priorDraws(study, baseline, ['runtime'], { drawCount: 4096 });
   const { columnOf } = calibrateWith(study, prior, [measuredAs('runtime', 4200, 180)]);
   const plain = new EnsembleRun(study, study.candidates, study.drawsCount);
   const calibrated = new EnsembleRun(study, study.candidates, study.drawsCount, study.seed, columnOf);
