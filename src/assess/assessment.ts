@@ -152,6 +152,8 @@ export interface ChangesFrom {
 export interface DayOutcome {
   /** The candidate that the verdict recommends, or the first in rank. */
   candidate: string;
+  /** The day of that candidate with the lesser change that the verdict advises; null where it advises none. */
+  changed: DayPlan | null;
   plans: DayPlan[];
 }
 

@@ -10,6 +10,7 @@ import type { Draws } from './certainty/draws.js';
 import { drawnFindings } from './certainty/findings.js';
 import { ratedChanges } from './certainty/rated-changes.js';
 import type { Certainty, RatedChange } from './certainty.js';
+import { changedDay } from './conclude/changed-day.js';
 import { breakEvenBetween, daysOf, payProbability } from './conclude/event-day.js';
 import { startOf } from './conclude/ladder.js';
 import type { DrawnFigures, Judged } from './criterion-values.js';
@@ -137,7 +138,14 @@ function sure(found: Assessment, parts: Parts): Assessment {
     verdict,
     lesserChanges: changes,
     lesserChangesFrom: sketched === null ? null : startOf(sketched),
-    day: days.length === 0 ? null : { candidate: verdict.leader ?? leader.id, plans: days },
+    day:
+      days.length === 0
+        ? null
+        : {
+            candidate: verdict.leader ?? leader.id,
+            changed: changedDay(study, verdict.change, sketched),
+            plans: days,
+          },
     breakEven: paid,
     nextMeasurements: adviceFrom(measurables, study, labelsOf(candidates), pair),
   };
@@ -155,7 +163,7 @@ function unsure(found: Assessment, parts: Parts): Assessment {
     verdict: unsureVerdict(study, found.candidates, found.answer, certainty.calibration!),
     lesserChanges: sketched === null ? [] : ratedChanges(sketched, null),
     lesserChangesFrom: sketched === null ? null : startOf(sketched),
-    day: days.length === 0 ? null : { candidate: leader.id, plans: days },
+    day: days.length === 0 ? null : { candidate: leader.id, changed: null, plans: days },
     breakEven:
       baseline === null || leader === baseline ? null : breakEvenBetween(study, baseline, leader, days),
     nextMeasurements: nominalAdvice(found, parts),

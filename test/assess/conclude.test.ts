@@ -54,6 +54,31 @@ describe('demo one, concluded', { timeout: 120_000 }, () => {
   const certainty = found.certainty!;
   const all = Object.values(certainty.candidates);
 
+  it('plans the day of the drive of today with the change that the verdict advises', () => {
+    const { verdict, day, lesserChanges } = found;
+    expect(verdict.change).toEqual(['packs-in-parallel']);
+    const changed = day!.changed!;
+    const asBuilt = day!.plans.find(({ candidate }) => candidate === verdict.leader)!;
+    expect([changed.candidate, changed.packsConnectedCount, asBuilt.packsConnectedCount]).toEqual([
+      verdict.leader,
+      2,
+      1,
+    ]);
+    // What is drawn does not change, what is there doubles: a set is emptied half as far.
+    const change = lesserChanges.find(({ parts }) => parts.join() === verdict.change.join())!;
+    expect(changed.bodyMassKg).toBeCloseTo(change.after.bodyMassKg!, 9);
+    expect(changed.blocks.map(({ meanCurrentA }) => meanCurrentA)[0]!).toBeCloseTo(
+      asBuilt.blocks[0]!.meanCurrentA,
+      2,
+    );
+    const used = ({ segments }: typeof changed) =>
+      segments[0]!.socStartFraction - segments[0]!.socEndFraction;
+    expect(used(changed) / used(asBuilt)).toBeCloseTo(0.5, 1);
+    // The aircraft line is about one pack, whatever is connected to it.
+    expect(changed.aircraft).toEqual(asBuilt.aircraft);
+    expect(changed.bring[0]!.count).toBe(2 * changed.packsNeededCount! + 1);
+  });
+
   it('gives the same assessment for the same study', () => {
     expect(concluded(demoStudy())).toEqual(found);
   });

@@ -3,6 +3,7 @@ import type { DayPlan } from '../../src/assess/day/day-plan.js';
 
 function planOf({ id, nominal }: CandidateAssessment): DayPlan {
   const frame = {
+    packsConnectedCount: 1,
     candidate: id,
     packsCarriedCount: 2,
     restCurrentA: 0.02,
@@ -147,5 +148,5 @@ function planOf({ id, nominal }: CandidateAssessment): DayPlan {
 
 /** The day with every candidate. */
 export function createDay(candidates: CandidateAssessment[]): DayOutcome {
-  return { candidate: candidates[0]?.id ?? '', plans: candidates.map(planOf) };
+  return { candidate: candidates[0]?.id ?? '', changed: null, plans: candidates.map(planOf) };
 }

@@ -4,10 +4,9 @@ import type { CandidateRun } from '../../simulate/outcome.js';
 import type { Candidate, Study } from '../../study/study.js';
 import type { LimitOutcome } from '../assessment.js';
 import type { ChangeGainBands, RatedChange } from '../certainty.js';
-import { changeKinds } from '../lesser-changes/kinds.js';
 import type { LesserChange, LesserChanges } from '../lesser-changes/lesser-change.js';
-import { bestPairs, helps } from '../lesser-changes/pairs.js';
-import type { Proposal, Setup } from '../lesser-changes/proposal.js';
+import type { Proposal } from '../lesser-changes/proposal.js';
+import { proposalOf } from '../lesser-changes/proposal-of.js';
 import { valueAt } from '../value-at-path.js';
 import { bandOf, quantileOf } from './bands.js';
 import { type DrawnStudy, drawnStudy, utilitiesOf } from './drawn-study.js';
@@ -42,15 +41,11 @@ export function ratedChanges(
   const all = [...changes.ladder, ...(changes.bestPair === null ? [] : [changes.bestPair])].map(unrated);
   if (parts === null) return all;
   const base = baselineDraws(parts);
-  const pairs = () => {
-    const helpful = changes.ladder.filter((change) => helps(change, changes.passesBefore));
-    return bestPairs(helpful, { study: parts.study, candidate: parts.baseline });
-  };
   const byWork = [...all].sort((a, b) => a.burden.workTimeS - b.burden.workTimeS);
   let mostWorkS = Number.POSITIVE_INFINITY;
   for (const change of byWork) {
     if (change.burden.workTimeS > mostWorkS) break;
-    const proposal = proposalOf(change, { study: parts.study, candidate: parts.baseline }, pairs);
+    const proposal = proposalOf(change, changes, { study: parts.study, candidate: parts.baseline });
     if (proposal === null) continue;
     Object.assign(change, rating(proposal, parts, base));
     if (enough?.(change)) mostWorkS = change.burden.workTimeS;
@@ -64,14 +59,6 @@ const unrated = (change: LesserChange): RatedChange => ({
   passProbability: null,
   leaderGainRatio: null,
 });
-
-function proposalOf(change: LesserChange, setup: Setup, pairs: () => Proposal[]): Proposal | null {
-  if (change.parts.length > 1) {
-    return pairs().find(({ parts }) => parts.join() === change.parts.join()) ?? null;
-  }
-  const attempt = changeKinds[change.parts[0]!].propose(setup);
-  return 'proposal' in attempt ? attempt.proposal : null;
-}
 
 /** The first draws of the drive of today as it is. */
 interface BaselineDraws {

@@ -30,16 +30,19 @@ export function bringList(study: Study, outcome: NominalOutcome, plan: Planned):
 }
 
 function packs({ pack }: Study, plan: Planned): BringItem {
-  const { packsNeededCount, packsCarriedCount } = plan;
+  const { packsNeededCount, packsCarriedCount, packsConnectedCount: connected } = plan;
   const item = `pack (${pack.label})`;
   if (packsNeededCount === null) {
-    return { item, count: packsCarriedCount, reason: 'as carried; the day cannot be done with any number' };
+    const reason = 'as carried; the day cannot be done with any number';
+    return { item, count: connected * packsCarriedCount, reason };
   }
+  const needed = connected * packsNeededCount;
+  const together = connected > 1 ? `${connected} of them side by side, ` : '';
   const reason =
     packsNeededCount > packsCarriedCount
-      ? `the day takes ${packsNeededCount}, and one more in case a pack is weak`
-      : 'for the day, and one more in case a pack is weak';
-  return { item, count: packsNeededCount + 1, reason };
+      ? `${together}the day takes ${needed}, and one more in case a pack is weak`
+      : `${together}for the day, and one more in case a pack is weak`;
+  return { item, count: needed + 1, reason };
 }
 
 function charger({ blocks }: Planned): BringItem[] {

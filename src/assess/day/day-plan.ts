@@ -89,6 +89,8 @@ export interface DayPlan {
   status: DayStatus;
   /** In one or two plain sentences. */
   summary: string;
+  /** Packs that are connected side by side and used as one; a count of packs below is one of such sets. */
+  packsConnectedCount: number;
   packsCarriedCount: number;
   /** Fewest packs that do the day; null when no number does. */
   packsNeededCount: number | null;

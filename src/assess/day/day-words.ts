@@ -19,10 +19,14 @@ export function summaryOf(study: Study, plan: Told): string {
 
 function done(plan: Told): string {
   const { swaps, packsUsedCount } = plan;
-  const left = `${percent(Math.min(...usedLeft(plan)))} is left in the emptiest pack at the end`;
-  if (swaps.length === 0) return `One pack does the day; ${left}.`;
-  return `${counted(packsUsedCount, 'pack')} ${packsUsedCount === 1 ? 'does' : 'do'} the day with ${counted(swaps.length, 'swap')}, ${places(swaps)}; ${left}.`;
+  const left = `${percent(Math.min(...usedLeft(plan)))} is left in the emptiest ${packWord(plan)} at the end`;
+  if (swaps.length === 0) return `One ${packWord(plan)} does the day; ${left}.`;
+  return `${counted(packsUsedCount, packWord(plan))} ${packsUsedCount === 1 ? 'does' : 'do'} the day with ${counted(swaps.length, 'swap')}, ${places(swaps)}; ${left}.`;
 }
+
+/** What is swapped at once. */
+const packWord = ({ packsConnectedCount }: Told): string =>
+  packsConnectedCount === 1 ? 'pack' : packsConnectedCount === 2 ? 'pair' : 'set';
 
 const usedLeft = ({ packs }: Told): number[] =>
   packs.filter(({ used }) => used).map(({ socEndFraction }) => socEndFraction);
@@ -32,7 +36,7 @@ const places = (swaps: DaySwap[]): string =>
 
 function morePacks(plan: Told): string {
   const { packsCarriedCount, packsNeededCount } = plan;
-  return `${counted(packsCarriedCount, 'pack')} ${packsCarriedCount === 1 ? 'is' : 'are'} not enough: ${firstDark(plan)}. It takes ${packsNeededCount}.`;
+  return `${counted(packsCarriedCount, packWord(plan))} ${packsCarriedCount === 1 ? 'is' : 'are'} not enough: ${firstDark(plan)}. It takes ${packsNeededCount}.`;
 }
 
 function stretchTooLong(study: Study, plan: Told): string {

@@ -1,5 +1,6 @@
 import type { NominalOutcome } from '../../simulate/outcome.js';
 import type { Candidate, Study } from '../../study/study.js';
+import type { Pack } from '../../study/supply.js';
 import { aircraftLine } from './aircraft.js';
 import { bringList } from './bring.js';
 import { chargeToFullS } from './charging.js';
@@ -19,12 +20,18 @@ const mostPacks = 24;
  * Charge of the show from the run-down of one pack; of `still`, what resting drives and loads draw that are always
  * on; of `off`, none. The cues before the loop are left out: they count once a day, not once a block.
  * @param outcome of this candidate, from nominal figures
+ * @param singlePack the pack as it is bought, where several of them are connected as the pack of the study
  * @returns null without a day
  */
-export function planDay(study: Study, candidate: Candidate, outcome: NominalOutcome): DayPlan | null {
+export function planDay(
+  study: Study,
+  candidate: Candidate,
+  outcome: NominalOutcome,
+  singlePack = study.pack,
+): DayPlan | null {
   if (study.day.length === 0) return null;
   const consumption = consumptionOf(study, candidate, outcome);
-  if (consumption === null) return unplayable(study, candidate, outcome);
+  if (consumption === null) return unplayable(study, candidate, outcome, singlePack);
   const { endSocFraction } = consumption;
   const dueSocFraction = consumption.warningSocFraction ?? endSocFraction;
   const careful = scheduleParts(study, consumption, dueSocFraction);
@@ -35,7 +42,7 @@ export function planDay(study: Study, candidate: Candidate, outcome: NominalOutc
   const packsNeededCount = fewestPacks(bare);
   const status = statusOf(first, schedule, packsNeededCount);
   const plan = {
-    ...frameOf(study, candidate, outcome),
+    ...frameOf(study, candidate, outcome, singlePack),
     status,
     packsNeededCount,
     packsBeforeWarningCount: fewestPacks(careful),
@@ -82,14 +89,15 @@ function statusOf(careful: Schedule, carried: Schedule, needed: number | null): 
 }
 
 /** What does not depend on how the day goes. */
-function frameOf(study: Study, candidate: Candidate, outcome: NominalOutcome) {
+function frameOf(study: Study, candidate: Candidate, outcome: NominalOutcome, singlePack: Pack) {
   const { packsCarriedCount, pack } = study;
   const { runtimeS, warningS } = outcome;
   return {
     candidate: candidate.id,
+    packsConnectedCount: Math.round(pack.capacityC / singlePack.capacityC),
     packsCarriedCount,
     warningToEndS: runtimeS === null || warningS === null ? null : runtimeS - warningS,
-    aircraft: aircraftLine(pack),
+    aircraft: aircraftLine(singlePack),
     packsMassKg: pack.massKg === null ? null : packsCarriedCount * pack.massKg,
     bodyMassKg: outcome.bodyMassKg,
   };
@@ -136,9 +144,9 @@ function withPacks(study: Study, { bodyMassKg }: NominalOutcome, packCount: numb
 }
 
 /** The day of a drive that cannot play the show: nothing to plan, and said so. */
-function unplayable(study: Study, candidate: Candidate, outcome: NominalOutcome): DayPlan {
+function unplayable(study: Study, candidate: Candidate, outcome: NominalOutcome, singlePack: Pack): DayPlan {
   const filled: Omit<DayPlan, 'summary' | 'bring'> = {
-    ...frameOf(study, candidate, outcome),
+    ...frameOf(study, candidate, outcome, singlePack),
     status: 'cannot-play',
     packsNeededCount: null,
     packsBeforeWarningCount: null,

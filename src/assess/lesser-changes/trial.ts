@@ -44,7 +44,7 @@ export function tryOut(proposal: Proposal, start: StartingPoint, tools: ChangeTo
   const { setup, burden } = proposal;
   const unchanged = setup.study === start.tried.study && setup.candidate === start.tried.candidate;
   const simulated = unchanged ? start.tried.run : tools.simulate(setup.study, setup.candidate);
-  const tried: Tried = { ...setup, run: burdened(proposal.corrected(simulated), proposal) };
+  const tried: Tried = { ...setup, run: withProposal(simulated, proposal) };
   const { passes, score } = tools.judge(tried);
   const after = figuresOf(tried, proposal.packsInTurnCount, score);
   const gain = gainBetween(start.figures, after);
@@ -63,8 +63,13 @@ export function tryOut(proposal: Proposal, start: StartingPoint, tools: ChangeTo
   };
 }
 
-/** Mass, money and work of a change counted with those of the drive; what is not known stays unknown. */
-function burdened(run: CandidateRun, { burden, addedBodyMassKg }: Proposal): CandidateRun {
+/**
+ * The run of a proposal's setup, put right, with mass, money and work of the change counted with those of the drive;
+ * what is not known stays unknown.
+ */
+export function withProposal(simulated: CandidateRun, proposal: Proposal): CandidateRun {
+  const { burden, addedBodyMassKg } = proposal;
+  const run = proposal.corrected(simulated);
   const { nominal } = run;
   const plus = (figure: number | null, added: number | null): number | null =>
     figure === null || added === null ? null : figure + added;

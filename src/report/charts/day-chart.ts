@@ -1,5 +1,6 @@
 import type { DayPlan, DaySegment } from '../../assess/day/day-plan.js';
-import { labelOf, type ReportContext } from '../context.js';
+import type { ReportContext } from '../context.js';
+import { dayCandidate } from '../tables/day-tables.js';
 import type { ChartContent } from '../template/fill-template.js';
 import { duration, fixed, joined } from '../words/figures.js';
 import { chartContent, shortened } from './chart-content.js';
@@ -15,7 +16,7 @@ const figureWidth = 450;
 export function dayChart(context: ReportContext, plan: DayPlan): ChartContent | null {
   if (plan.segments.length === 0 || plan.blocks.length === 0) return null;
   const endS = plan.blocks.at(-1)!.endS;
-  const lanes = [blockLane, ...plan.packs.map(({ packIndex }) => packName(context, packIndex))];
+  const lanes = [blockLane, ...plan.packs.map(({ packIndex }) => packName(context, plan, packIndex))];
   const room = (startS: number, stopS: number) =>
     Math.floor((((stopS - startS) / endS) * figureWidth) / letterWidth);
   const percent = (fraction: number) => fixed(fraction * 100, 0);
@@ -34,7 +35,7 @@ export function dayChart(context: ReportContext, plan: DayPlan): ChartContent | 
   const uses = plan.segments.map((segment) => {
     const change = `${percent(segment.socStartFraction)} → ${percent(segment.socEndFraction)}${joined}%`;
     return {
-      lane: packName(context, segment.packIndex),
+      lane: packName(context, plan, segment.packIndex),
       kind: segment.powered ? segment.activity : 'dark',
       start: segment.startS / 60,
       end: segment.endS / 60,
@@ -49,7 +50,7 @@ export function dayChart(context: ReportContext, plan: DayPlan): ChartContent | 
     };
   });
   const charges = plan.charges.map((charge) => ({
-    lane: packName(context, charge.packIndex),
+    lane: packName(context, plan, charge.packIndex),
     kind: 'charging',
     start: charge.startS / 60,
     end: charge.endS / 60,
@@ -85,15 +86,16 @@ export function dayFinding(context: ReportContext, plan: DayPlan): string {
     context.phrases('day-swap-finding', {
       block,
       time: duration(timeS),
-      pack: packName(context, inPackIndex),
+      pack: packName(context, plan, inPackIndex),
     }),
   );
-  return [`${labelOf(context, plan.candidate)}: ${plan.summary}`, ...swaps].join(' ');
+  return [`${dayCandidate(context, plan)}: ${plan.summary}`, ...swaps].join(' ');
 }
 
-/** `pack 1`, `pack 2`. */
-export function packName(context: ReportContext, packIndex: number): string {
-  return context.phrases('pack-name', { number: String(packIndex + 1) });
+/** `pack 1`, `pack 2`; `pair 1` where two are connected side by side. */
+export function packName(context: ReportContext, plan: DayPlan, packIndex: number): string {
+  const name = plan.packsConnectedCount === 1 ? 'pack-name' : 'pack-set-name';
+  return context.phrases(name, { number: String(packIndex + 1) });
 }
 
 /** The first note that has room; words may be shortened, figures not. */

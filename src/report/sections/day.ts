@@ -1,3 +1,4 @@
+import type { DayPlan } from '../../assess/day/day-plan.js';
 import { dayChart } from '../charts/day-chart.js';
 import type { ReportContext } from '../context.js';
 import { blocksTable, bringTable, dayCandidate, plansTable } from '../tables/day-tables.js';
@@ -5,17 +6,20 @@ import type { ChartContent, Filling, Values } from '../template/fill-template.js
 import { counted, fixed, joined, readings, withReading } from '../words/figures.js';
 import { present } from './present.js';
 
-/** The event day with the candidate that is recommended, and what to bring; no section without a day. */
+/**
+ * The event day with the candidate that is recommended, with the change that is, and what to bring; no section
+ * without a day.
+ */
 export function daySection(context: ReportContext): Filling[] {
   const { day, study } = context.assessment;
-  const plan = day?.plans.find((one) => one.candidate === day.candidate) ?? day?.plans[0];
+  const plan = day?.changed ?? day?.plans.find((one) => one.candidate === day.candidate) ?? day?.plans[0];
   if (!plan) return [];
   const charts: Record<string, ChartContent | null> = { 'day-timeline': dayChart(context, plan) };
   const values: Values = {
     candidate: dayCandidate(context, plan),
     summary: plan.summary,
     pack: study.pack.label || study.pack.id,
-    carried: counted(plan.packsCarriedCount, 'pack'),
+    carried: carriedWords(context, plan),
     has_timeline: charts['day-timeline'] !== null,
     due: `${fixed(plan.dueSocFraction * 100, 0)}${joined}%`,
     end: `${fixed(plan.endSocFraction * 100, 0)}${joined}%`,
@@ -30,6 +34,15 @@ export function daySection(context: ReportContext): Filling[] {
     aircraft: plan.aircraft.text,
   };
   return [{ values, charts: present(charts) }];
+}
+
+/** `one pack`; where several are connected side by side, that too. */
+function carriedWords({ phrases }: ReportContext, plan: DayPlan): string {
+  const { packsCarriedCount, packsConnectedCount } = plan;
+  const packs = counted(packsCarriedCount * packsConnectedCount, 'pack');
+  return packsConnectedCount === 1
+    ? packs
+    : phrases('packs-connected', { packs, connected: String(packsConnectedCount) });
 }
 
 /** Time on a charger after the day, all packs one after another. */

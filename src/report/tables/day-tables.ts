@@ -47,6 +47,7 @@ export function blocksTable(context: ReportContext, plan: DayPlan): Block[] {
 /** How the day goes with every candidate. */
 export function plansTable(context: ReportContext): TableBlock {
   const body = context.assessment.study.carrier.worn ? 'On body' : 'Mass';
+  const toldAsBuilt = context.assessment.day?.changed == null;
   return {
     kind: 'table',
     title: '',
@@ -65,7 +66,7 @@ export function plansTable(context: ReportContext): TableBlock {
       const plan = planOf(context, candidate);
       const { text, tone } = plan ? statusWords[plan.status] : { text: none };
       return {
-        highlighted: plan?.candidate === context.assessment.day?.candidate,
+        highlighted: toldAsBuilt && plan?.candidate === context.assessment.day?.candidate,
         cells: [
           cell(String(candidate.rank)),
           head(markedLabel(candidate)),
@@ -97,7 +98,15 @@ export function bringTable(plan: DayPlan): Block[] {
   return [{ kind: 'table', title: '', columns, rows, note: [], rowHeads: false, compact: true }];
 }
 
-/** Label of the candidate whose day is told. */
+/** Label of the candidate whose day is told, and of the change it is told with. */
 export function dayCandidate(context: ReportContext, plan: DayPlan): string {
-  return labelOf(context, plan.candidate);
+  const { day, verdict, lesserChanges } = context.assessment;
+  const label = labelOf(context, plan.candidate);
+  if (plan !== day?.changed) return label;
+  const change = lesserChanges.find(({ parts }) => parts.join() === verdict.change.join());
+  return change === undefined
+    ? label
+    : context.phrases('day-with-change', { label, change: lowered(change.title) });
 }
+
+const lowered = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`;

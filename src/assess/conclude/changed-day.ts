@@ -1,0 +1,27 @@
+import { simulateCandidate } from '../../simulate/candidate.js';
+import type { Study } from '../../study/study.js';
+import type { DayPlan } from '../day/day-plan.js';
+import { planDay } from '../day/plan-day.js';
+import type { LesserChangeId, LesserChanges } from '../lesser-changes/lesser-change.js';
+import { proposalOf } from '../lesser-changes/proposal-of.js';
+import { withProposal } from '../lesser-changes/trial.js';
+
+/**
+ * The event day with the drive of today and a lesser change.
+ * @param parts of the change: one, or two of a pair
+ * @returns null without a change, or without a day
+ */
+export function changedDay(
+  study: Study,
+  parts: readonly LesserChangeId[],
+  changes: LesserChanges | null,
+): DayPlan | null {
+  if (changes === null || parts.length === 0) return null;
+  const candidate = study.candidates.find(({ id }) => id === changes.candidate)!;
+  const proposal = proposalOf({ parts: [...parts] }, changes, { study, candidate });
+  if (proposal === null) return null;
+  const { setup, packsInTurnCount } = proposal;
+  const run = withProposal(simulateCandidate(setup.study, setup.candidate), proposal);
+  const changed = { ...setup.study, packsCarriedCount: packsInTurnCount };
+  return planDay(changed, setup.candidate, run.nominal, study.pack);
+}
