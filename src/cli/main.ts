@@ -1,19 +1,6 @@
 #!/usr/bin/env node
-import { exitCodes } from './exit-codes.js';
-import { programVersion } from './files.js';
-import { helperThreads } from './helper-threads.js';
-import { runProgram } from './program.js';
-import { processTerminal } from './terminal.js';
+import * as module from 'node:module';
 
-const terminal = processTerminal(process.env);
-process.exitCode = exitCodes.done;
-await runProgram(process.argv, {
-  terminal,
-  env: process.env,
-  now: () => new Date(),
-  version: programVersion(),
-  helpers: helperThreads(process.env.HOLDWRIGHT_THREADS),
-  end(code) {
-    process.exitCode = code;
-  },
-});
+// Compiled code is kept between runs where Node can do that, from 22.1 on; so nothing else is loaded before.
+(module as { enableCompileCache?(): unknown }).enableCompileCache?.();
+await import('./start.js');

@@ -15,7 +15,7 @@ function loadedAtStart(path: string, seen = new Set<string>()): Set<string> {
 }
 
 it('help and version load the command line only: no study, no charts, no PDF', () => {
-  const loaded = [...loadedAtStart('src/cli/main.ts')];
+  const loaded = [...loadedAtStart('src/cli/start.ts')];
   const packages = loaded.filter((name) => !name.startsWith('src/') && !name.startsWith('node:'));
   expect(packages).toEqual(['commander']);
   expect(loaded.filter((name) => /^src\/(?!cli\/|problem\/)/.test(name))).toEqual([]);

@@ -52,14 +52,20 @@ function sentenceList(texts: string[]): Block[] {
   return [{ kind: 'list', ordered: false, items: texts.map((text) => plain(sentence(text))) }];
 }
 
+/** Shares of the spread are told in steps of this size: from so few draws they are good to about that. */
+const tellableShare = 0.05;
+
 /** Groups of inputs by how much of the spread of the lead they carry. */
 function groupWords(context: ReportContext): string {
   const groups = context.assessment.certainty?.sensitivity?.totalEffects ?? [];
   const told = groups
-    .filter(({ totalEffect }) => totalEffect >= 0.01)
+    .filter(({ totalEffect }) => totalEffect >= tellableShare)
     .sort((a, b) => b.totalEffect - a.totalEffect)
     .slice(0, 5)
-    .map(({ label, totalEffect }) => `${label} ${probability(Math.min(1, totalEffect))}`);
+    .map(({ label, totalEffect }) => {
+      const share = tellableShare * Math.round(Math.min(1, totalEffect) / tellableShare);
+      return `${label} ${probability(share)}`;
+    });
   return told.join(', ');
 }
 
