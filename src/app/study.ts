@@ -5,7 +5,7 @@ import { howToMeasure } from '../input/how-to-measure.js';
 import { readAssumptions } from '../input/read-assumptions.js';
 import { readPointsOfView } from '../input/read-points-of-view.js';
 import { readStudy } from '../input/read-study.js';
-import type { Result } from '../problem/issue.js';
+import type { Issue, Result } from '../problem/issue.js';
 import { renderJson } from '../render/json/render-json.js';
 import { renderTerminal, type TerminalOptions } from '../render/terminal/render-terminal.js';
 import { buildReport, summarise, type Templates, toResults } from '../report/index.js';
@@ -110,9 +110,12 @@ export async function reportFiles(
   };
 }
 
-/** The results as JSON text, the contract of whoever reads them with a program. */
-export function resultsText(assessment: Assessment): string {
-  return renderJson(toResults(assessment));
+/**
+ * The results as JSON text, the contract of whoever reads them with a program.
+ * @param issues warnings met on the way, where they are to stand beside the results
+ */
+export function resultsText(assessment: Assessment, issues?: readonly Issue[]): string {
+  return renderJson({ ...toResults(assessment), ...(issues && { issues }) });
 }
 
 /** The ranking in few lines, for a terminal. */

@@ -29,8 +29,9 @@ async function rank(folder: string, options: RankOptions, shell: Shell): Promise
   );
   if ('stop' in worked) return shell.end(worked.stop);
   const { value: assessment, reading } = worked;
-  shell.terminal.result(
-    options.json ? resultsText(assessment) : rankingText(assessment, reading.templates, shell.terminal),
+  shell.answer(
+    () => rankingText(assessment, reading.templates, shell.terminal),
+    (issues) => resultsText(assessment, issues),
   );
 }
 
