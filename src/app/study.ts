@@ -6,9 +6,10 @@ import { readAssumptions } from '../input/read-assumptions.js';
 import { readPointsOfView } from '../input/read-points-of-view.js';
 import { readStudy } from '../input/read-study.js';
 import type { Issue, Result } from '../problem/issue.js';
+import type { DecimalMark } from '../render/csv/render-csv.js';
 import { renderJson } from '../render/json/render-json.js';
 import { renderTerminal, type TerminalOptions } from '../render/terminal/render-terminal.js';
-import { buildReport, summarise, type Templates, toResults } from '../report/index.js';
+import { buildReport, exportTable, summarise, type Templates, toResults } from '../report/index.js';
 import { simulateCandidate } from '../simulate/candidate.js';
 import { inputHash, inputsAsRead } from './input-hash.js';
 
@@ -116,6 +117,12 @@ export async function reportFiles(
  */
 export function resultsText(assessment: Assessment, issues?: readonly Issue[]): string {
   return renderJson({ ...toResults(assessment), ...(issues && { issues }) });
+}
+
+/** The ranking with every outcome, for a spreadsheet; see `renderCsv`. */
+export async function rankingCsv(assessment: Assessment, decimal?: DecimalMark): Promise<string> {
+  const { renderCsv } = await import('../render/csv/render-csv.js');
+  return renderCsv(exportTable(toResults(assessment)), decimal);
 }
 
 /** The ranking in few lines, for a terminal. */

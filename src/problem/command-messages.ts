@@ -86,6 +86,11 @@ export function unknownDriveType(
   );
 }
 
+/** A flag that means nothing without another. */
+export function flagNeeds(other: string): Trouble {
+  return errorOf('flag-needs-another', '', `together with ${other}`, `this means nothing without ${other}`);
+}
+
 /** Flags that need each other, or exclude each other. */
 export function flagsDisagree(message: string): Trouble {
   return errorOf('flags-disagree', '', '', message);
