@@ -23,7 +23,7 @@ export function measureText({ study, nextMeasurements }: Assessment, width: numb
       ? 'No single measurement would move the comparison.'
       : 'What to measure, worth most first. Write each answer into the file that its line names, with how exact it is: 0.42 A ±0.02 A.';
   return [
-    study.about.project,
+    ...wrapped(study.about.project, width),
     '',
     ...wrapped(head, width),
     ...advice.flatMap((entry, index) => ['', ...sheetEntry(study, entry, index + 1, width)]),

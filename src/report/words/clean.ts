@@ -1,22 +1,15 @@
-// C0 and C1 controls except the line feed, soft hyphens, zero-width and direction marks, variation selectors,
-// the byte order mark, lone surrogates.
-const unwanted =
-  // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is taken out
-  /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u00ad\u061c\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff\ufff9-\ufffb]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;
+import { printable } from '../../problem/printable.js';
+
+const halfCharacters = /[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;
 
 /**
  * Text from a file made fit for a page or a terminal: escape sequences, control and direction characters are
- * gone, tabs and line breaks are single spaces.
+ * gone, line breaks are spaces; so are halves of characters and what only chooses another look of a sign.
  */
 export function cleanText(text: string): string {
-  return (
-    text
-      // biome-ignore lint/suspicious/noControlCharactersInRegex: terminal escape sequences start with it
-      .replace(/\u001b(?:\[[0-?]*[ -/]*[@-~]|\][^\u0007\u001b]*(?:\u0007|\u001b\\)|[@-Z\\^_])/g, '')
-      .replace(/[\t\r\n\u2028\u2029]+/g, ' ')
-      .replace(unwanted, '')
-      .replace(/\p{Variation_Selector}/gu, '')
-  );
+  return printable(text)
+    .replace(halfCharacters, '')
+    .replace(/\p{Variation_Selector}/gu, '');
 }
 
 /** Most characters of a text in print; whoever needs more opens the file. */
