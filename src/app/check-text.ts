@@ -15,7 +15,7 @@ const named = 3;
 export function checkText(assessment: Assessment, width: number): string {
   const { verdict, certainty } = assessment;
   return [
-    assessment.study.about.project,
+    ...wrapped(assessment.study.about.project, width),
     '',
     ...assessment.candidates.flatMap((candidate) => candidateLines(candidate, certainty, width)),
     '',

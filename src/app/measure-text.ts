@@ -23,26 +23,25 @@ export function measureText({ study, nextMeasurements }: Assessment, width: numb
       ? 'No single measurement would move the comparison.'
       : 'What to measure, worth most first. Write each answer into the file that its line names, with how exact it is: 0.42 A ±0.02 A.';
   return [
-    study.about.project,
+    ...wrapped(study.about.project, width),
     '',
     ...wrapped(head, width),
     ...advice.flatMap((entry, index) => ['', ...sheetEntry(study, entry, index + 1, width)]),
-    ...furtherReadings(study, advice, width),
+    ...furtherLines(furtherWork(study, advice), width),
   ].join('\n');
 }
 
 /** Readings on the drive of today that are neither there nor asked for: they check the calculation. */
-function furtherReadings(
-  { baselineId, measured }: Assessment['study'],
-  advice: readonly MeasurementAdvice[],
-  width: number,
-): string[] {
-  if (baselineId === null) return [];
+function furtherWork({ baselineId, measured }: Assessment['study'], advice: readonly MeasurementAdvice[]) {
   const taken = [
     ...measured.map(({ quantity }) => quantity as string),
     ...advice.filter(({ candidate }) => candidate === baselineId).map(({ field }) => field),
   ];
-  const further = Object.entries(measuredWork).filter(([quantity]) => !taken.includes(quantity));
+  if (baselineId === null) return [];
+  return Object.entries(measuredWork).filter(([quantity]) => !taken.includes(quantity));
+}
+
+function furtherLines(further: ReturnType<typeof furtherWork>, width: number): string[] {
   if (further.length === 0) return [];
   return [
     '',
@@ -82,4 +81,22 @@ function sheetEntry(
 function worthOf({ worthScore, why }: MeasurementAdvice): string {
   if (worthScore === undefined || worthScore >= visibleWorth || why.includes('worth')) return '';
   return '; alone it would not change the choice';
+}
+
+/** The same for programs, with everything that is worth measuring. */
+export function measureData({ study, nextMeasurements }: Assessment): object {
+  return {
+    project: study.about.project,
+    measurements: nextMeasurements.map(adviceData),
+    checks: furtherWork(study, nextMeasurements).map(([quantity, { minutes, ...work }]) => ({
+      quantity,
+      ...work,
+      workTimeS: minutes * 60,
+    })),
+  };
+}
+
+/** A measurement with its time in seconds. */
+export function adviceData({ minutes, ...advice }: MeasurementAdvice): object {
+  return { ...advice, workTimeS: minutes * 60 };
 }

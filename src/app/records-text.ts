@@ -62,7 +62,7 @@ function totals({ records, issues }: StoredArchive, today: string): string {
 }
 
 /** The same for programs. */
-export function recordsData({ records, ledger, issues }: StoredArchive): object {
+export function recordsData({ records, ledger }: StoredArchive): object {
   return {
     records: records.map((stored) => ({
       id: stored.id,
@@ -71,6 +71,5 @@ export function recordsData({ records, ledger, issues }: StoredArchive): object 
       record: stored.record,
       logs: stored.logs,
     })),
-    issues,
   };
 }

@@ -7,10 +7,11 @@ import { howToMeasure } from '../input/how-to-measure.js';
 import { readAssumptions } from '../input/read-assumptions.js';
 import { readPointsOfView } from '../input/read-points-of-view.js';
 import { readStudy } from '../input/read-study.js';
-import type { Result } from '../problem/issue.js';
+import type { Issue, Result } from '../problem/issue.js';
+import type { DecimalMark } from '../render/csv/render-csv.js';
 import { renderJson } from '../render/json/render-json.js';
 import { renderTerminal, type TerminalOptions } from '../render/terminal/render-terminal.js';
-import { buildReport, summarise, type Templates, toResults } from '../report/index.js';
+import { buildReport, exportTable, summarise, type Templates, toResults } from '../report/index.js';
 import { simulateCandidate } from '../simulate/candidate.js';
 import { inputHash, inputsAsRead } from './input-hash.js';
 
@@ -117,9 +118,18 @@ export async function reportFiles(
   };
 }
 
-/** The results as JSON text, the contract of whoever reads them with a program. */
-export function resultsText(assessment: Assessment): string {
-  return renderJson(toResults(assessment));
+/**
+ * The results as JSON text, the contract of whoever reads them with a program.
+ * @param issues warnings met on the way, where they are to stand beside the results
+ */
+export function resultsText(assessment: Assessment, issues?: readonly Issue[]): string {
+  return renderJson({ ...toResults(assessment), ...(issues && { issues }) });
+}
+
+/** The ranking with every outcome, for a spreadsheet; see `renderCsv`. */
+export async function rankingCsv(assessment: Assessment, decimal?: DecimalMark): Promise<string> {
+  const { renderCsv } = await import('../render/csv/render-csv.js');
+  return renderCsv(exportTable(toResults(assessment)), decimal);
 }
 
 /** The ranking in few lines, for a terminal. */

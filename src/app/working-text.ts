@@ -7,10 +7,10 @@ import { wrapped } from './wrap.js';
  * @param width columns to write in
  */
 export function workingText(label: string, lines: CalculationLine[], width: number): string {
-  const text: string[] = [`The working of ${label}`];
+  const text = wrapped(`The working of ${label}`, width);
   let heading = '';
   for (const line of lines) {
-    if (line.section !== heading) text.push('', line.section);
+    if (line.section !== heading) text.push('', ...wrapped(line.section, width));
     heading = line.section;
     text.push(
       ...wrapped(`${line.quantity}: ${line.result}`, width, '  ', '      '),

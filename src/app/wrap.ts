@@ -1,5 +1,7 @@
+import { printable } from '../problem/printable.js';
+
 /**
- * Text broken into lines at spaces.
+ * Text broken into lines at spaces, fit for a terminal: whatever in it came from a file steers nothing.
  * @param width columns, indents included; a longer word stands alone on its line
  * @param first put before the first line
  * @param next put before every further line
@@ -7,7 +9,7 @@
 export function wrapped(text: string, width: number, first = '', next = first): string[] {
   const lines: string[] = [];
   let line = '';
-  for (const word of text.split(' ')) {
+  for (const word of printable(text).split(' ')) {
     const indent = lines.length === 0 ? first : next;
     if (line !== '' && indent.length + line.length + 1 + word.length > width) {
       lines.push(indent + line);

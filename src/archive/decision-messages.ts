@@ -2,23 +2,10 @@ import { quoted } from '../problem/printable.js';
 import { errorOf, type Trouble, warningOf } from '../problem/trouble.js';
 import { listed } from '../problem/value-messages.js';
 
+export { unknownCandidate } from '../problem/command-messages.js';
+
 const meant = (nearest: string | null, otherwise: string): string =>
   nearest === null ? otherwise : `did you mean ${quoted(nearest)}?`;
-
-/** No candidate has this id. */
-export function unknownCandidate(
-  received: string,
-  known: readonly string[],
-  nearest: string | null,
-): Trouble {
-  return errorOf(
-    'unknown-candidate',
-    received,
-    quoted(listed(known), 300),
-    `there is no candidate “${quoted(received)}” in the study`,
-    meant(nearest, 'give the id as in candidates.csv'),
-  );
-}
 
 /** No record has this id. */
 export function unknownRecord(received: string, known: readonly string[], nearest: string | null): Trouble {

@@ -1,13 +1,12 @@
 import type { Command } from 'commander';
+import { jsonFlag } from './answer.js';
 import { exitCodes } from './exit-codes.js';
 import { templateTexts } from './files.js';
 import { startProgress } from './progress.js';
-import { talkAboutIssues } from './records-talk.js';
 import type { Shell } from './shell.js';
 
 interface CompareOptions {
   candidate?: string;
-  json?: true;
 }
 
 /** `compare <record> <record>`: which inputs changed, and how much of the change in the results each explains. */
@@ -18,7 +17,7 @@ export function addCompare(program: Command, shell: Shell): void {
     .argument('<earlier>', 'folder of a record')
     .argument('<later>', 'folder of another')
     .option('--candidate <id>', 'whose figures to tell; the later choice when left out')
-    .option('--json', 'print everything as JSON')
+    .option(...jsonFlag)
     .addHelpText(
       'after',
       '\nExample:  holdwright compare my-records/2026-03-14-adopt-worm-driver my-records/2026-05-02-keep-servo-now',
@@ -30,22 +29,22 @@ export function addCompare(program: Command, shell: Shell): void {
 
 async function compare(
   records: [string, string],
-  { candidate, json }: CompareOptions,
+  { candidate }: CompareOptions,
   shell: Shell,
 ): Promise<void> {
   const { compareRecords } = await import('../app/compare.js');
   const { comparisonData, comparisonText } = await import('../app/compare-text.js');
   const { disk } = await import('../archive/store.js');
-  const { jsonText } = await import('../archive/json-text.js');
   const progress = startProgress(shell.terminal);
   const common = { templates: templateTexts(), version: shell.version, progress: progress.step };
   const result = compareRecords({ records, candidate: candidate ?? null, ...common }, disk);
   progress.end();
-  talkAboutIssues(shell.terminal, result.issues);
+  shell.tell(result.issues);
   if (!result.ok) return shell.end(exitCodes.inputErrors);
   const { comparison } = result.value;
   if (comparison === null) return shell.end(exitCodes.wrongUsage);
-  shell.terminal.result(
-    json ? jsonText(comparisonData(comparison)) : comparisonText(comparison, shell.terminal.width),
+  shell.answer(
+    () => comparisonText(comparison, shell.terminal.width),
+    () => comparisonData(comparison),
   );
 }

@@ -1,7 +1,9 @@
 import { type Command, Option } from 'commander';
 import type { Decision } from '../archive/record.js';
+import { jsonFlag } from './answer.js';
 import { reportDate } from './clock.js';
 import { exitCodes } from './exit-codes.js';
+import { missingCharacterIssues } from './missing-characters.js';
 import { moment, today } from './records-clock.js';
 import { type Shell, withStudy } from './shell.js';
 
@@ -14,7 +16,6 @@ interface DecideOptions {
   date?: string;
   lookAgain?: string;
   supersedes?: string;
-  json?: true;
 }
 
 const decisions = ['adopt', 'keep', 'postpone', 'reject'] satisfies Decision[];
@@ -35,7 +36,7 @@ export function addDecide(program: Command, shell: Shell): void {
     .option('--date <date>', 'day of the decision; today when left out')
     .option('--look-again <date>', 'day on which to open it again')
     .option('--supersedes <record>', 'id of the record that this one replaces')
-    .option('--json', 'print the record as JSON')
+    .option(...jsonFlag)
     .addHelpText(
       'after',
       '\nExample:  holdwright decide data-demo/lantern-parade --choose worm-driver --decision adopt --because "it holds for free" --archive records',
@@ -47,7 +48,6 @@ async function decide(folder: string, options: DecideOptions, shell: Shell): Pro
   const app = await import('../app/decide.js');
   const { decidedData, decidedText } = await import('../app/decide-text.js');
   const { disk } = await import('../archive/store.js');
-  const { jsonText } = await import('../archive/json-text.js');
   const words = {
     choose: options.choose,
     decision: options.decision,
@@ -66,9 +66,10 @@ async function decide(folder: string, options: DecideOptions, shell: Shell): Pro
   const { value } = worked;
   if (value.filed === null)
     return shell.end(value.why === 'usage' ? exitCodes.wrongUsage : exitCodes.cannotWrite);
-  for (const { character, context } of value.missingCharacters)
-    shell.terminal.talk(`warning: no font has ${character}, it is shown as □ in “${context}”`);
-  shell.terminal.result(
-    options.json ? jsonText(decidedData(value.filed)) : decidedText(value.filed, shell.terminal.width),
+  const { filed, missingCharacters } = value;
+  shell.tell(missingCharacterIssues(missingCharacters));
+  shell.answer(
+    () => decidedText(filed, shell.terminal.width),
+    () => decidedData(filed),
   );
 }

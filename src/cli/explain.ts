@@ -1,4 +1,7 @@
 import type { Command } from 'commander';
+import { unknownCandidate } from '../problem/command-messages.js';
+import { issueAt } from '../problem/trouble.js';
+import { jsonFlag } from './answer.js';
 import { exitCodes } from './exit-codes.js';
 import { type Shell, withStudy } from './shell.js';
 
@@ -9,6 +12,7 @@ export function addExplain(program: Command, shell: Shell): void {
     .description('show the working of one candidate: equation, numbers put in, result, source')
     .argument('<study>', 'folder with the CSV files')
     .argument('<candidate>', 'id in candidates.csv')
+    .option(...jsonFlag)
     .addHelpText('after', '\nExample:  holdwright explain data-demo/lantern-parade worm-driver')
     .action((folder: string, candidate: string) => explain(folder, candidate, shell));
 }
@@ -19,8 +23,13 @@ async function explain(folder: string, id: string, shell: Shell): Promise<void> 
   const worked = await withStudy(shell, folder, [], (reading) => explainCandidate(reading, id));
   if ('stop' in worked) return shell.end(worked.stop);
   const { value } = worked;
-  if (value.found) return shell.terminal.result(workingText(value.label, value.lines, shell.terminal.width));
-  const hint = value.nearest === null ? '' : `; did you mean ${value.nearest}?`;
-  shell.terminal.talk(`error: there is no candidate ${id}${hint}\n  known: ${value.known.join(', ')}`);
-  shell.end(exitCodes.wrongUsage);
+  if (!value.found) {
+    const place = { file: '<candidate>', line: null, column: null };
+    shell.tell([issueAt(place, unknownCandidate(id, value.known, value.nearest))]);
+    return shell.end(exitCodes.wrongUsage);
+  }
+  shell.answer(
+    () => workingText(value.label, value.lines, shell.terminal.width),
+    () => ({ candidate: { id, label: value.label }, lines: value.lines }),
+  );
 }

@@ -12,6 +12,9 @@ import {
 } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import * as say from '../problem/command-messages.js';
+import type { Issue, Result } from '../problem/issue.js';
+import { issueAt, type Trouble } from '../problem/trouble.js';
 
 /** A file's name and what it holds. */
 export interface FileContent {
@@ -42,20 +45,44 @@ function textsBelow(folder: string, prefix: string): Record<string, string> {
   return texts;
 }
 
-/**
- * The CSV files of a study folder, in name order.
- * @returns null when there is no such folder
- */
-export function studyFiles(folder: string): FileContent[] | null {
-  let names: string[];
+/** The CSV files of a study folder in name order, or why they cannot be read. */
+export function studyFiles(folder: string): Result<FileContent[]> {
+  const issues: Issue[] = [];
+  const tell = (file: string, trouble: Trouble) =>
+    void issues.push(issueAt({ file, line: null, column: null }, trouble));
+  const files = tableNames(folder, (trouble) => tell(folder, trouble)).flatMap((name): FileContent[] => {
+    try {
+      return [{ name, bytes: readFileSync(join(folder, name)) }];
+    } catch (error) {
+      tell(name, say.unreadable((error as Error).message));
+      return [];
+    }
+  });
+  return issues.length === 0 ? { ok: true, value: files, issues } : { ok: false, issues };
+}
+
+/** Names of everything in a folder; none where there is no folder. */
+export function namesIn(folder: string): string[] {
+  return statSync(folder, { throwIfNoEntry: false })?.isDirectory() ? readdirSync(folder) : [];
+}
+
+/** Names of the CSV files in a folder; none, and told why, where there is none. */
+function tableNames(folder: string, tell: (trouble: Trouble) => void): string[] {
+  const startOne = `holdwright new ${folder} starts a study there`;
   try {
     const entries = readdirSync(folder, { withFileTypes: true });
-    names = entries.filter((entry) => !entry.isDirectory()).map((entry) => entry.name);
-  } catch {
-    return null;
+    const names = entries.filter((entry) => !entry.isDirectory()).map((entry) => entry.name);
+    const tables = names.filter((name) => name.toLowerCase().endsWith('.csv') && !name.startsWith('.'));
+    if (tables.length === 0) tell(say.noTables(startOne));
+    return tables.sort();
+  } catch (error) {
+    const { code, message } = error as NodeJS.ErrnoException;
+    if (code === 'ENOENT') tell(say.missingFolder(startOne));
+    else if (code === 'ENOTDIR')
+      tell(say.fileForFolder('name the folder that holds the CSV files of the study'));
+    else tell(say.unreadable(message));
+    return [];
   }
-  const tables = names.filter((name) => name.toLowerCase().endsWith('.csv') && !name.startsWith('.'));
-  return tables.sort().map((name) => ({ name, bytes: readFileSync(join(folder, name)) }));
 }
 
 /**

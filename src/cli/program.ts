@@ -1,4 +1,7 @@
 import { Command, CommanderError } from 'commander';
+import * as say from '../problem/command-messages.js';
+import { issueAt } from '../problem/trouble.js';
+import { type AnsweringShell, answeringShell } from './answer.js';
 import { addCheck } from './check.js';
 import { addCompare } from './compare.js';
 import { addCompletion } from './completion.js';
@@ -11,21 +14,23 @@ import { addRank } from './rank.js';
 import { addRecords } from './records.js';
 import { addReopen } from './reopen.js';
 import { addReport } from './report.js';
-import type { Shell } from './shell.js';
+import type { World } from './shell.js';
 
 /**
  * Runs one command. Wrong usage and our own mistakes are told here and nowhere else.
  * @param argv as Node gives it: program, script, then the words of the user
  */
-export async function runProgram(argv: string[], shell: Shell): Promise<void> {
+export async function runProgram(argv: string[], world: World): Promise<void> {
+  const shell = answeringShell(world);
   const program = programFor(shell);
   try {
     await program.parseAsync(argv);
   } catch (error) {
     if (error instanceof CommanderError) {
       if (error.exitCode !== 0) shell.end(exitCodes.wrongUsage);
-    } else if (error instanceof Error && error.name === 'TemplateError') {
-      shell.terminal.talk(`error: ${error.message}`);
+    } else if (isTemplateError(error)) {
+      const place = { file: `templates/${error.file}`, line: error.line, column: null };
+      shell.tell([issueAt(place, say.badTemplate(error.problem))]);
       shell.end(exitCodes.inputErrors);
     } else {
       const trace = error instanceof Error ? error.stack : String(error);
@@ -38,7 +43,13 @@ export async function runProgram(argv: string[], shell: Shell): Promise<void> {
 /** Commands that compute a study, and to which more threads are of use. */
 const computing = ['check', 'measure', 'rank', 'report', 'explain', 'decide', 'reopen'];
 
-function programFor(shell: Shell): Command {
+/** A fault in a template, told by its name: the folder that knows it is not loaded for every command. */
+function isTemplateError(error: unknown): error is Error & { file: string; line: number; problem: string } {
+  return error instanceof Error && error.name === 'TemplateError';
+}
+
+/** The commands with their flags, not yet run. */
+export function programFor(shell: AnsweringShell): Command {
   const program = new Command('holdwright')
     .description('Compares drives that must hold a pose in battery-powered moving features.')
     .version(shell.version, '-V, --version', 'print the version')
@@ -49,6 +60,7 @@ function programFor(shell: Shell): Command {
       writeErr: (text) => shell.terminal.talk(text),
     })
     .showHelpAfterError('Add --help for how to use it.')
+    .hook('preAction', (_, command) => shell.begin(command.name(), command.opts().json === true))
     .hook('preAction', (_, command) =>
       computing.includes(command.name()) ? shell.helpers.call() : undefined,
     )

@@ -1,10 +1,12 @@
 import type { Command } from 'commander';
 import type { ArchiveView } from '../app/records.js';
+import * as say from '../problem/command-messages.js';
+import { issueAt } from '../problem/trouble.js';
+import { jsonFlag } from './answer.js';
 import { exitCodes } from './exit-codes.js';
 import { templateTexts } from './files.js';
 import { startProgress } from './progress.js';
 import { moment, today } from './records-clock.js';
-import { talkAboutIssues } from './records-talk.js';
 import type { Shell } from './shell.js';
 
 interface RecordsOptions {
@@ -14,7 +16,6 @@ interface RecordsOptions {
   date?: string;
   by?: string;
   note?: string;
-  json?: true;
 }
 
 /** `records <folder>`: what is filed, whether it is sound, and what was measured on the day. */
@@ -30,7 +31,7 @@ export function addRecords(program: Command, shell: Shell): void {
     .option('--by <name>', 'with --log: who measured')
     .option('--note <text>', 'with --log: anything worth keeping')
     .option('--rebuild', 'make the ledger anew from the records')
-    .option('--json', 'print everything as JSON')
+    .option(...jsonFlag)
     .addHelpText(
       'after',
       '\nExample:  holdwright records my-records --log 2026-03-14-adopt-worm-driver "runtime=95 min"',
@@ -46,16 +47,17 @@ async function list(folder: string, options: RecordsOptions, shell: Shell): Prom
   const { viewArchive } = await import('../app/records.js');
   const { recordsData, recordsText } = await import('../app/records-text.js');
   const { disk } = await import('../archive/store.js');
-  const { jsonText } = await import('../archive/json-text.js');
   const view: ArchiveView | null = viewArchive(disk, folder, moment(shell), options.rebuild === true);
   if (view === null) {
-    shell.terminal.talk(`error: there is no folder ${folder}\n  hint: holdwright decide makes one`);
+    const place = { file: folder, line: null, column: null };
+    shell.tell([issueAt(place, say.missingFolder('holdwright decide makes one'))]);
     return shell.end(exitCodes.inputErrors);
   }
-  talkAboutIssues(shell.terminal, view.issues);
+  shell.tell(view.issues);
   const { archive } = view;
-  shell.terminal.result(
-    options.json ? jsonText(recordsData(archive)) : recordsText(archive, shell.terminal.width, today(shell)),
+  shell.answer(
+    () => recordsText(archive, shell.terminal.width, today(shell)),
+    () => recordsData(archive),
   );
   if (view.isStuck) return shell.end(exitCodes.cannotWrite);
   if (archive.issues.some(({ severity }) => severity === 'error')) shell.end(exitCodes.inputErrors);
@@ -64,18 +66,17 @@ async function list(folder: string, options: RecordsOptions, shell: Shell): Prom
 async function log(
   folder: string,
   typed: string[],
-  { log: record, on, date, by, note, json, rebuild }: RecordsOptions,
+  { log: record, on, date, by, note, rebuild }: RecordsOptions,
   shell: Shell,
 ): Promise<void> {
   if (record === undefined || rebuild) {
     const wrong = rebuild ? '--log and --rebuild do not go together' : 'measurements need --log <record>';
-    shell.terminal.talk(`error: ${wrong}`);
+    shell.tell([issueAt({ file: '--log', line: null, column: null }, say.flagsDisagree(wrong))]);
     return shell.end(exitCodes.wrongUsage);
   }
   const { logDay } = await import('../app/records-log.js');
   const { loggedData, loggedText } = await import('../app/records-log-text.js');
   const { disk } = await import('../archive/store.js');
-  const { jsonText } = await import('../archive/json-text.js');
   const progress = startProgress(shell.terminal);
   const request = {
     archive: folder,
@@ -92,11 +93,14 @@ async function log(
   };
   const result = logDay(disk, request);
   progress.end();
-  talkAboutIssues(shell.terminal, result.issues);
+  shell.tell(result.issues);
   if (!result.ok) return shell.end(exitCodes.inputErrors);
   const { value } = result;
   if (value.log === null) return shell.end(stopCodes[value.why]);
-  shell.terminal.result(json ? jsonText(loggedData(value)) : loggedText(value, shell.terminal.width));
+  shell.answer(
+    () => loggedText(value, shell.terminal.width),
+    () => loggedData(value),
+  );
 }
 
 const stopCodes = {

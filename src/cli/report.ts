@@ -1,8 +1,12 @@
 import { join } from 'node:path';
 import { type Command, Option } from 'commander';
+import * as say from '../problem/command-messages.js';
+import { issueAt } from '../problem/trouble.js';
+import { jsonFlag } from './answer.js';
 import { reportDate } from './clock.js';
 import { exitCodes } from './exit-codes.js';
 import { writeAtomically } from './files.js';
+import { missingCharacterIssues } from './missing-characters.js';
 import { type Shell, withStudy } from './shell.js';
 
 interface ReportOptions {
@@ -21,6 +25,7 @@ export function addReport(program: Command, shell: Shell): void {
     .argument('<study>', 'folder with the CSV files')
     .requiredOption('--out <folder>', 'where the report goes; made when it is not there')
     .addOption(new Option('--page <size>', 'page size').choices(Object.keys(papers)).default('a4'))
+    .option(...jsonFlag)
     .addHelpText('after', '\nExample:  holdwright report data-demo/lantern-parade --out demo-report')
     .action((folder: string, options: ReportOptions) => report(folder, options, shell));
 }
@@ -38,14 +43,20 @@ async function report(folder: string, { out, page }: ReportOptions, shell: Shell
   try {
     writeAtomically(out, worked.value.files);
   } catch (error) {
-    shell.terminal.talk(`error: the report cannot be written to ${out}: ${(error as Error).message}`);
+    const place = { file: out, line: null, column: null };
+    shell.tell([issueAt(place, say.unwritable((error as Error).message, 'name another folder with --out'))]);
     return shell.end(exitCodes.cannotWrite);
   }
-  for (const { character, context } of worked.value.missingCharacters) {
-    shell.terminal.talk(`warning: no font has ${character}, it is shown as □ in “${context}”`);
-  }
+  const { assessment, files, missingCharacters } = worked.value;
+  shell.tell(missingCharacterIssues(missingCharacters));
   const written = join(out, 'report.pdf');
-  shell.terminal.result(
-    rankingText(worked.value.assessment, worked.reading.templates, { ...shell.terminal, written }),
+  shell.answer(
+    () => rankingText(assessment, worked.reading.templates, { ...shell.terminal, written }),
+    () => ({
+      folder: out,
+      files: files.map(({ name }) => name),
+      leader: assessment.leader,
+      verdict: assessment.verdict,
+    }),
   );
 }

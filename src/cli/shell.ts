@@ -1,5 +1,4 @@
 import type { StudyRequest } from '../app/study.js';
-import { formatIssue } from '../problem/format-issue.js';
 import type { Issue, Result } from '../problem/issue.js';
 import { type ExitCode, exitCodes } from './exit-codes.js';
 import { studyFiles, templateTexts } from './files.js';
@@ -7,8 +6,8 @@ import type { HelperThreads } from './helper-threads.js';
 import { startProgress } from './progress.js';
 import type { Terminal } from './terminal.js';
 
-/** What a command may use of the world: its terminal, the environment, the clock. */
-export interface Shell {
+/** What the program may use of the world: its terminal, the environment, the clock. */
+export interface World {
   terminal: Terminal;
   env: NodeJS.ProcessEnv;
   now(): Date;
@@ -16,6 +15,18 @@ export interface Shell {
   helpers: HelperThreads;
   /** Sets the exit code of the program. */
   end(code: ExitCode): void;
+}
+
+/** The world as a command sees it: with what it takes to answer in words, or with `--json` in data. */
+export interface Shell extends World {
+  /** Tells issues in words, each with its place; with `--json` the answer holds them as data too. */
+  tell(issues: readonly Issue[]): void;
+  /**
+   * Gives the result of the command.
+   * @param text for a person
+   * @param data for a program: an object, or JSON text where a command has its own way to write it
+   */
+  answer(text: () => string, data: (issues: readonly Issue[]) => object | string): void;
 }
 
 /** What a command hands to the app: files as read, templates, and where to report progress. */
@@ -37,14 +48,12 @@ export async function withStudy<T>(
   work: (reading: Reading) => Promise<Result<T>> | Result<T>,
 ): Promise<Worked<T>> {
   const files = studyFiles(folder);
-  if (files === null) {
-    shell.terminal.talk(`error: there is no folder ${folder}\n  hint: holdwright new ${folder} starts one`);
-    return { stop: exitCodes.inputErrors };
-  }
+  shell.tell(files.issues);
+  if (!files.ok) return { stop: exitCodes.inputErrors };
   const progress = startProgress(shell.terminal);
   const { threadsOf } = await import('../app/thread-pool.js');
   const reading: Reading = {
-    files,
+    files: files.value,
     templates: templateTexts(),
     changes,
     version: shell.version,
@@ -53,18 +62,19 @@ export async function withStudy<T>(
   };
   const result = await Promise.resolve(work(reading)).finally(progress.end);
   shell.helpers.dismiss();
-  talkAbout(shell.terminal, result.issues);
+  shell.tell(result.issues);
+  tellCounts(shell.terminal, result.issues);
   return result.ok ? { value: result.value, reading } : { stop: exitCodes.inputErrors };
 }
 
-/** Every issue with its place, then how many there are. */
-function talkAbout(terminal: Terminal, issues: Issue[]): void {
+/** How many errors and warnings there were. */
+function tellCounts(terminal: Terminal, issues: readonly Issue[]): void {
   if (issues.length === 0) return;
   const errors = issues.filter((issue) => issue.severity === 'error').length;
   const counts = [counted(errors, 'error'), counted(issues.length - errors, 'warning')].filter(
     (text) => !text.startsWith('0 '),
   );
-  terminal.talk([...issues.map(formatIssue), counts.join(', ')].join('\n'));
+  terminal.talk(counts.join(', '));
 }
 
 function counted(count: number, word: string): string {

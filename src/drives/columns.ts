@@ -2,6 +2,7 @@ import {
   assumed,
   choice,
   type FieldDeclaration,
+  longestLabel,
   nameField,
   required,
   text,
@@ -34,7 +35,11 @@ export const leadingColumns: readonly FieldDeclaration[] = [
     }),
   ),
   assumed(
-    text('label', 'label', { meaning: 'name as printed', how: 'make it up; it need not be unique' }),
+    text('label', 'label', {
+      longest: longestLabel,
+      meaning: 'name as printed',
+      how: 'make it up; it need not be unique',
+    }),
     null,
     'the id',
   ),

@@ -1,4 +1,4 @@
-import { choice, type FieldDeclaration, quantity, text } from '../quantity/field.js';
+import { choice, type FieldDeclaration, longestLabel, quantity, text } from '../quantity/field.js';
 import type { Motion } from './sheet.js';
 
 /** Supply, money, hours, noise and where the figures come from. */
@@ -75,6 +75,7 @@ export function costColumns(motion: Motion): FieldDeclaration[] {
       within: '0..',
     }),
     text('ingress_rating', 'ingressRating', {
+      longest: longestLabel,
       meaning: 'protection against dust and water, as an IP code',
       how: 'from the data sheet: IP54',
     }),
@@ -86,7 +87,11 @@ export function costColumns(motion: Motion): FieldDeclaration[] {
       meaning: 'where the figures come from',
       how: 'name of the listing, sheet or bench note',
     }),
-    text('source_date', 'sourceDate', { meaning: 'when they were read', how: 'the date of the visit' }),
+    text('source_date', 'sourceDate', {
+      longest: longestLabel,
+      meaning: 'when they were read',
+      how: 'the date of the visit',
+    }),
     text('note', 'note', { meaning: 'anything worth keeping', how: 'free text' }),
   ];
 }

@@ -25,10 +25,9 @@ export const assumptionsFile = 'assumptions.csv';
 /** Largest file that is read. */
 export const largestFileBytes = 20 * 1024 * 1024;
 
-/** Most rows and columns of a table, and longest cell. */
+/** Most rows and columns of a table. */
 export const mostRows = 10_000;
 export const mostColumns = 500;
-export const longestCell = 10_000;
 
 /** What a file name says its content is; null for a name the study folder does not know. */
 export function roleOf(name: string): FileRole | null {

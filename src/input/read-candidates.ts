@@ -60,6 +60,12 @@ export function readCandidates(tables: readonly Table[], context: CandidatesCont
   return reader.result();
 }
 
+/** What a row is called; null where that could not be read. */
+interface Lead {
+  id: string | null;
+  label: string | null;
+}
+
 interface Entry {
   candidate: Candidate;
   row: Row;
@@ -83,12 +89,13 @@ class CandidatesReader {
       return;
     }
     const kind = lead.readOne(leadingColumns[2]!, row.cells, table.style, absent);
+    const label = lead.readOne(leadingColumns[1]!, row.cells, table.style) ?? id;
     if (id !== null) this.entries.set(id as string, { row });
-    if (kind !== null) this.readFirst(id as string | null, kind as DriveKind, row, table, absent);
+    if (kind !== null) this.readFirst({ id, label } as Lead, kind as DriveKind, row, table, absent);
   }
 
   private readFirst(
-    id: string | null,
+    { id, label }: Lead,
     kind: DriveKind,
     row: Row,
     table: Table,
@@ -110,12 +117,11 @@ class CandidatesReader {
     if (id === null) return;
     const typical = typicalFigures(id, kind, reading, assumptions);
     const sheet = { ...neutralSheet, otherVoltages: [], ...withoutNullOverrides(reading) };
-    const label = row.cells.get('label')?.text ?? id;
     const { file, line } = row.place;
     const candidate = {
       id,
       kind,
-      label,
+      label: label!,
       sheet,
       typical: typical.figures,
       extra: ownColumns(row),

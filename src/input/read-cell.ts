@@ -1,10 +1,11 @@
+import { cellTooLong } from '../problem/file-messages.js';
 import { nearestName } from '../problem/nearest-name.js';
 import * as say from '../problem/table-messages.js';
 import type { Report } from '../problem/trouble.js';
 import { implausible, outOfBounds, quotientForProduct } from '../problem/value-messages.js';
 import { isoDate } from '../quantity/date-text.js';
 import { type Dimension, dimensionPhrase } from '../quantity/dimension.js';
-import type { FieldDeclaration } from '../quantity/field.js';
+import { type FieldDeclaration, longestText } from '../quantity/field.js';
 import { formatQuantity, formatRange, formatValue } from '../quantity/format.js';
 import { likelyUnit } from '../quantity/likely-unit.js';
 import type { NumberStyle } from '../quantity/number-text.js';
@@ -45,6 +46,11 @@ export function readCell(
   report: Report,
 ): CellReading {
   if (cell === undefined || cell.text.trim() === '') return { state: 'blank' };
+  if (cell.text.length > field.longest) {
+    // Longer than any cell may be: told with the table already.
+    if (cell.text.length <= longestText) report(cell.place, cellTooLong(cell.text, field.longest));
+    return failed;
+  }
   const reading = readers[field.kind](field, cell, style, report);
   if (cell.unit !== null && cell.unit.text !== '' && field.dimension === null)
     report(cell.unit.place, say.unitIgnored(field.name, cell.unit.text));

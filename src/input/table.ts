@@ -4,10 +4,11 @@ import { nearestName } from '../problem/nearest-name.js';
 import { hasHiddenCharacters } from '../problem/printable.js';
 import * as say from '../problem/table-messages.js';
 import type { Report } from '../problem/trouble.js';
+import { longestText } from '../quantity/field.js';
 import { type NumberStyle, numberStyleOf } from '../quantity/number-text.js';
 import { decode } from './decode.js';
 import { dialectOf } from './dialect.js';
-import { type InputFile, longestCell } from './files.js';
+import type { InputFile } from './files.js';
 import { type FileRecord, recordsOf } from './records.js';
 
 /** A unit that stands apart from its number, with its place. */
@@ -148,7 +149,7 @@ function rowOf(
 }
 
 function checkText(text: string, place: Place, report: Report): void {
-  if (text.length > longestCell) report(place, sayFile.cellTooLong(text, longestCell));
+  if (text.length > longestText) report(place, sayFile.cellTooLong(text, longestText));
   else if (hasHiddenCharacters(text)) report(place, sayFile.controlCharacters(text));
 }
 

@@ -41,6 +41,8 @@ export interface FieldDeclaration {
   plausible: Bounds | null;
   /** SI range outside which the value cannot be; null = any number. */
   bounds: Bounds | null;
+  /** Most characters of a cell: what stands in tables and charts must be short. */
+  longest: number;
 }
 
 /** The texts every declaration carries. */
@@ -58,6 +60,13 @@ interface QuantityTold extends Told {
   spread?: string;
 }
 
+/** Most characters of any cell; a longer one is a quote that does not close, or a text that belongs elsewhere. */
+export const longestText = 2_000;
+
+/** Most characters of an id, and of a name as printed. */
+const longestId = 60;
+export const longestLabel = 100;
+
 const base = {
   kind: 'quantity',
   dimension: null,
@@ -70,6 +79,7 @@ const base = {
   spreadGroup: null,
   plausible: null,
   bounds: null,
+  longest: longestText,
 } as const satisfies Partial<FieldDeclaration>;
 
 /** A number with a unit. Pure numbers and money take bare numbers, everything else needs its unit. */
@@ -126,8 +136,9 @@ export function choice(
 }
 
 /** Free text, kept as written. */
-export function text(name: string, property: string, told: Told): FieldDeclaration {
-  return { ...base, name, property, kind: 'text', meaning: told.meaning, how: told.how };
+export function text(name: string, property: string, told: Told & { longest?: number }): FieldDeclaration {
+  const { meaning, how, longest = longestText } = told;
+  return { ...base, name, property, kind: 'text', meaning, how, longest };
 }
 
 /** `yes` or `no`. */
@@ -150,7 +161,7 @@ export function date(name: string, property: string, told: Told): FieldDeclarati
 
 /** A short id that other files and flags refer to. */
 export function nameField(name: string, property: string, told: Told): FieldDeclaration {
-  return { ...base, name, property, kind: 'name', meaning: told.meaning, how: told.how };
+  return { ...base, name, property, kind: 'name', meaning: told.meaning, how: told.how, longest: longestId };
 }
 
 /** The field where a blank is an error. */

@@ -1,4 +1,5 @@
-import type { ReportDocument, ReportSummary, Results } from '../report/index.js';
+import { exportTable, type ReportDocument, type ReportSummary, type Results } from '../report/index.js';
+import type { DecimalMark } from './csv/render-csv.js';
 import type { PageSize } from './pdf/style.js';
 
 /** What the formats are made from: the report, its summary, and the bare results. */
@@ -15,6 +16,8 @@ export interface RenderSettings {
   colour: boolean;
   /** Path of the written report, for the terminal. */
   written?: string;
+  /** Decimal mark of CSV; a point when left out. */
+  decimal?: DecimalMark;
 }
 
 export interface Rendered {
@@ -30,7 +33,7 @@ export interface Format {
   render(report: Renderable, settings: RenderSettings): Promise<Rendered>;
 }
 
-export type FormatName = 'pdf' | 'json' | 'terminal';
+export type FormatName = 'pdf' | 'json' | 'csv' | 'terminal';
 
 /** Every format the report comes in. A new one is one folder and one line here; each loads what it needs when asked. */
 export const formats: Record<FormatName, Format> = {
@@ -46,6 +49,13 @@ export const formats: Record<FormatName, Format> = {
     render: async ({ results }) => {
       const { renderJson } = await import('./json/render-json.js');
       return asBytes(renderJson(results));
+    },
+  },
+  csv: {
+    fileName: 'ranking.csv',
+    render: async ({ results }, { decimal }) => {
+      const { renderCsv } = await import('./csv/render-csv.js');
+      return asBytes(renderCsv(exportTable(results), decimal));
     },
   },
   terminal: {

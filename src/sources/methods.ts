@@ -136,4 +136,12 @@ export const methodSources = [
     year: 2018,
     publisher: 'RFC Editor',
   },
+  {
+    id: 'rfc-4180',
+    authors: 'Y. Shafranovich',
+    title: 'Common Format and MIME Type for Comma-Separated Values (CSV) Files',
+    edition: 'RFC 4180',
+    year: 2005,
+    publisher: 'RFC Editor',
+  },
 ] as const satisfies readonly Source[];

@@ -3,6 +3,7 @@ import {
   count,
   date,
   type FieldDeclaration,
+  longestLabel,
   nameField,
   quantity,
   required,
@@ -16,15 +17,34 @@ import { surroundingsFields } from './surroundings-fields.js';
 const aboutFields: readonly FieldDeclaration[] = [
   required(
     text('question', 'about.question', {
+      longest: 300,
       meaning: 'the question that the study answers',
       how: 'one sentence that somebody else understands next year',
     }),
   ),
-  required(text('project', 'about.project', { meaning: 'name of the project', how: 'what you call it' })),
-  text('prepared_by', 'about.preparedBy', { meaning: 'who made the study', how: 'your names' }),
-  text('prepared_for', 'about.preparedFor', { meaning: 'who decides with it', how: 'their names' }),
+  required(
+    text('project', 'about.project', {
+      longest: longestLabel,
+      meaning: 'name of the project',
+      how: 'what you call it',
+    }),
+  ),
+  text('prepared_by', 'about.preparedBy', {
+    longest: longestLabel,
+    meaning: 'who made the study',
+    how: 'your names',
+  }),
+  text('prepared_for', 'about.preparedFor', {
+    longest: longestLabel,
+    meaning: 'who decides with it',
+    how: 'their names',
+  }),
   date('date', 'about.date', { meaning: 'date of the study', how: 'as 2026-03-14' }),
-  text('currency', 'about.currency', { meaning: 'currency of all sums of money', how: 'as EUR' }),
+  text('currency', 'about.currency', {
+    longest: 12,
+    meaning: 'currency of all sums of money',
+    how: 'as EUR',
+  }),
 ];
 
 const decisionFields: readonly FieldDeclaration[] = [

@@ -3,6 +3,7 @@ import {
   assumed,
   choice,
   type FieldDeclaration,
+  longestLabel,
   quantity,
   required,
   text,
@@ -30,7 +31,11 @@ export function showFields(kind: FeatureKind): readonly FieldDeclaration[] {
 
 function cueFieldsOf(kind: FeatureKind): FieldDeclaration[] {
   return [
-    text('cue', 'name', { meaning: 'name of the cue', how: 'what it is called when you rehearse' }),
+    text('cue', 'name', {
+      longest: longestLabel,
+      meaning: 'name of the cue',
+      how: 'what it is called when you rehearse',
+    }),
     required(
       choice('action', 'action', ['move', 'hold', 'rest', 'loop'], {
         meaning:
@@ -83,7 +88,13 @@ const cueFields: Record<FeatureKind, readonly FieldDeclaration[]> = {
 
 /** Columns of day.csv. */
 export const dayFields: readonly FieldDeclaration[] = [
-  required(text('block', 'block', { meaning: 'name of the part of the day', how: 'from the running order' })),
+  required(
+    text('block', 'block', {
+      longest: longestLabel,
+      meaning: 'name of the part of the day',
+      how: 'from the running order',
+    }),
+  ),
   required(
     quantity('minutes', 'durationS', 'time', {
       meaning: 'how long it lasts',

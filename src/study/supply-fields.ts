@@ -3,6 +3,7 @@ import {
   choice,
   count,
   type FieldDeclaration,
+  longestLabel,
   nameField,
   quantity,
   required,
@@ -102,7 +103,7 @@ export const wiringFields: readonly FieldDeclaration[] = [
 ];
 
 const label = assumed(
-  text('label', 'label', { meaning: 'name as printed', how: 'make it up' }),
+  text('label', 'label', { longest: longestLabel, meaning: 'name as printed', how: 'make it up' }),
   null,
   'the id',
 );

@@ -6,7 +6,8 @@ import { simulateCandidate } from '../../src/simulate/candidate.js';
 import { EnsembleRun } from '../../src/simulate/ensemble/run-ensemble.js';
 
 const demo = new URL('../../data-demo/lantern-parade/', import.meta.url).pathname;
-const read = readStudy(studyFiles(demo)!, readAssumptions(templateTexts()));
+const demoFiles = studyFiles(demo);
+const read = readStudy(demoFiles.ok ? demoFiles.value : [], readAssumptions(templateTexts()));
 if (!read.ok) throw new Error('the demo does not read');
 const study = read.value;
 const draws = 256;

@@ -18,7 +18,8 @@ const six = (value: unknown): unknown => (typeof value === 'number' ? Number(val
 
 function figuresOf(demo: string): unknown {
   const assumptions = readFileSync(new URL('../../templates/assumptions.csv', import.meta.url), 'utf8');
-  const read = readStudy(studyFiles(folder(demo))!, readAssumptions({ 'assumptions.csv': assumptions }));
+  const files = studyFiles(folder(demo));
+  const read = readStudy(files.ok ? files.value : [], readAssumptions({ 'assumptions.csv': assumptions }));
   if (!read.ok) throw new Error('the demo does not read');
   return read.value.candidates.map((candidate) => {
     const run = simulateCandidate(read.value, candidate);

@@ -13,8 +13,8 @@ const mayImport: Record<string, string[]> = {
   input: ['study', 'drives', 'quantity', 'problem'],
   simulate: ['study', 'drives', 'physics', 'quantity'],
   assess: ['simulate', 'study', 'drives', 'quantity', 'sources'],
-  report: ['assess', 'simulate', 'study', 'drives', 'quantity', 'sources'],
-  render: ['report', 'quantity'],
+  report: ['assess', 'simulate', 'study', 'drives', 'quantity', 'sources', 'problem'],
+  render: ['report', 'quantity', 'problem'],
   archive: ['assess', 'problem'],
   app: [
     'problem',
@@ -35,7 +35,7 @@ const mayImport: Record<string, string[]> = {
 
 /** Packages, and the only folders that may use each. */
 const packageHomes: Record<string, string[]> = {
-  papaparse: ['input'],
+  papaparse: ['input', 'render'],
   'simple-statistics': ['assess', 'simulate'],
   vega: ['render'],
   'vega-lite': ['render'],

@@ -131,7 +131,7 @@ const cases: BrokenCase[] = [
   },
   {
     title: 'a cell longer than any note',
-    files: edited('packs.csv', '2S pack', 'x'.repeat(10_001)),
+    files: edited('packs.csv', '2S pack', 'x'.repeat(2_001)),
     code: 'cell-too-long',
     ...place('packs.csv', 2, 'label'),
     hint: 'quote missing',

@@ -1,3 +1,4 @@
+import { withoutSteering } from '../../problem/json-text.js';
 import type { Results } from '../../report/index.js';
 import { roundSeries } from './round-series.js';
 
@@ -25,9 +26,9 @@ const leadingKeys = [
  * Results as JSON text: keys in a fixed order, traces rounded, two spaces of indent, lists of numbers on one line.
  *
  * The same results give the same text, in whatever order their parts were put together. A number that is not
- * finite becomes null, as JSON knows no other way to say it.
+ * finite becomes null, as JSON knows no other way to say it. What could steer a terminal is written as an escape.
  */
-export function renderJson(results: Results): string {
+export function renderJson(results: Results & { issues?: readonly object[] }): string {
   const candidates = results.candidates.map((candidate) => ({
     ...candidate,
     series: roundSeries(candidate.series),
@@ -36,7 +37,7 @@ export function renderJson(results: Results): string {
     ...results.certainty,
     runDownBands: roundSeries(results.certainty.runDownBands),
   };
-  return `${write(ordered({ ...results, candidates, certainty }), '')}\n`;
+  return `${withoutSteering(write(ordered({ ...results, candidates, certainty }), ''))}\n`;
 }
 
 function ordered(tree: unknown): unknown {
