@@ -11,6 +11,7 @@ import { addRank } from './rank.js';
 import { addRecords } from './records.js';
 import { addReopen } from './reopen.js';
 import { addReport } from './report.js';
+import { addSheet } from './sheet.js';
 import type { Shell } from './shell.js';
 
 /**
@@ -52,6 +53,7 @@ function programFor(shell: Shell): Command {
   addMeasure(program, shell);
   addRank(program, shell);
   addReport(program, shell);
+  addSheet(program, shell);
   addExplain(program, shell);
   addDecide(program, shell);
   addRecords(program, shell);

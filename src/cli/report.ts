@@ -3,15 +3,13 @@ import { type Command, Option } from 'commander';
 import { reportDate } from './clock.js';
 import { exitCodes } from './exit-codes.js';
 import { writeAtomically } from './files.js';
+import { papers } from './papers.js';
 import { type Shell, withStudy } from './shell.js';
 
 interface ReportOptions {
   out: string;
   page: keyof typeof papers;
 }
-
-/** Names of paper on the command line, and in the report. */
-const papers = { a4: 'A4', letter: 'Letter' } as const;
 
 /** `report <study> --out <folder>`: the PDF and the results, and the ranking on the terminal. */
 export function addReport(program: Command, shell: Shell): void {

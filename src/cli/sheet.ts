@@ -1,0 +1,67 @@
+import { join } from 'node:path';
+import { type Command, Option } from 'commander';
+import { jsonText } from '../archive/json-text.js';
+import { reportDate } from './clock.js';
+import { exitCodes } from './exit-codes.js';
+import { writeAtomically } from './files.js';
+import { papers } from './papers.js';
+import { type Shell, withStudy } from './shell.js';
+
+interface SheetOptions {
+  out: string;
+  page: keyof typeof papers;
+  candidate?: string;
+  json?: true;
+}
+
+/** `sheet <study> --out <folder>`: one page for whoever lets the feature into an event. */
+export function addSheet(program: Command, shell: Shell): void {
+  program
+    .command('sheet')
+    .description('write safety-sheet.pdf: one page for the organiser of an event')
+    .argument('<study>', 'folder with the CSV files')
+    .requiredOption('--out <folder>', 'where the sheet goes; made when it is not there')
+    .option('--candidate <id>', 'id in candidates.csv; the drive that is built today when left out')
+    .addOption(new Option('--page <size>', 'page size').choices(Object.keys(papers)).default('a4'))
+    .option('--json', 'print the figures of the sheet as JSON')
+    .addHelpText('after', '\nExample:  holdwright sheet data-demo/lantern-parade --out demo-sheet')
+    .action((folder: string, options: SheetOptions) => sheet(folder, options, shell));
+}
+
+async function sheet(folder: string, options: SheetOptions, shell: Shell): Promise<void> {
+  const { safetySheet, sheetName, sheetText } = await import('../app/sheet.js');
+  const { out, page, candidate = null, json } = options;
+  const dateOf = (studyDate: string) => reportDate(shell.env, studyDate, shell.now);
+  const worked = await withStudy(shell, folder, [], (reading) =>
+    safetySheet(reading, { candidate, page: papers[page], dateOf }),
+  );
+  if ('stop' in worked) return shell.end(worked.stop);
+  const { value } = worked;
+  if (!value.found) {
+    shell.terminal.talk(noCandidate(candidate, value));
+    return shell.end(exitCodes.wrongUsage);
+  }
+  try {
+    writeAtomically(out, value.files);
+  } catch (error) {
+    shell.terminal.talk(`error: the sheet cannot be written to ${out}: ${(error as Error).message}`);
+    return shell.end(exitCodes.cannotWrite);
+  }
+  for (const { character, context } of value.missingCharacters)
+    shell.terminal.talk(`warning: no font has ${character}, it is shown as □ in “${context}”`);
+  const written = join(out, sheetName);
+  shell.terminal.result(
+    json
+      ? jsonText(value.safety)
+      : sheetText(value.headlines, value.safety.label, written, shell.terminal.width),
+  );
+}
+
+function noCandidate(
+  id: string | null,
+  { known, nearest }: { known: string[]; nearest: string | null },
+): string {
+  const ids = `\n  known: ${known.join(', ')}`;
+  if (id === null) return `error: the study names no baseline; say which drive with --candidate${ids}`;
+  return `error: there is no candidate ${id}${nearest === null ? '' : `; did you mean ${nearest}?`}${ids}`;
+}
