@@ -58,13 +58,32 @@ export async function sheetFiles(
   progress('writing the sheet');
   const { loadFonts, renderPdf } = await import('../render/pdf/index.js');
   const fonts = await loadFonts();
-  for (let count = safety.cautions.length; count >= 0; count--) {
+  const setWith = async (count: number) => {
     const document = buildSheet(assessment, safety, templates, date, count);
-    const { pageCount, bytes, missingCharacters } = await renderPdf(document, { fonts, pageSize: page });
-    if (pageCount > 1) continue;
-    return { files: [{ name: sheetName, bytes }], missingCharacters, headlines: headlinesOf(document) };
+    return { ...(await renderPdf(document, { fonts, pageSize: page })), headlines: headlinesOf(document) };
+  };
+  const most = safety.cautions.length;
+  const set = await mostThatFits(most, setWith, ({ pageCount }) => pageCount === 1);
+  if (set === null)
+    throw new TemplateError('report/sheet.md', 1, 'this is more than one page holds; take some of it out');
+  const { bytes, missingCharacters, headlines } = set;
+  return { files: [{ name: sheetName, bytes }], missingCharacters, headlines };
+}
+
+/** What is made with the largest count from 0 to `most` that fits; null where not even 0 does. Tries `most` first. */
+async function mostThatFits<T>(
+  most: number,
+  make: (count: number) => Promise<T>,
+  fits: (made: T) => boolean,
+): Promise<T | null> {
+  let best: T | null = null;
+  let [low, high] = [0, most];
+  for (let count = most; low <= high; count = Math.floor((low + high) / 2)) {
+    const made = await make(count);
+    if (fits(made)) [best, low] = [made, count + 1];
+    else high = count - 1;
   }
-  throw new TemplateError('report/sheet.md', 1, 'this is more than one page holds; take some of it out');
+  return best;
 }
 
 function headlinesOf({ sections }: ReportDocument): Fact[] {

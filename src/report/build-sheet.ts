@@ -3,7 +3,7 @@ import type { SafetyFigures } from '../assess/safety/safety-figures.js';
 import { buildSection, footer } from './build-report.js';
 import { reportContext } from './context.js';
 import type { ReportDocument } from './document.js';
-import { sheetFilling } from './sections/sheet.js';
+import { longestSigns, sheetFilling, shortened } from './sections/sheet.js';
 import type { Templates } from './template/template-error.js';
 import { cleanTree } from './words/clean.js';
 
@@ -24,12 +24,13 @@ export function buildSheet(
 ): ReportDocument {
   const context = reportContext(assessment, templates, date);
   const { about } = context.assessment.study;
+  const project = shortened(about.project, longestSigns.project);
   const clean = cleanTree(safety);
   const section = buildSection(context, 'sheet', sheetFilling(context, clean, cautionCount));
-  const title = context.phrases('sheet-title', { project: about.project });
+  const title = context.phrases('sheet-title', { project });
   return {
     title,
-    subtitle: about.project,
+    subtitle: project,
     author: about.preparedBy,
     subject: clean.label,
     keywords: ['safety sheet', `inputs ${assessment.inputHash}`],

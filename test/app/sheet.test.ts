@@ -32,16 +32,16 @@ const pagesIn = (bytes: Uint8Array) =>
     .match(/\/Type \/Page\b/g)?.length;
 
 describe('the safety sheet of a demo', { timeout: 120_000 }, () => {
-  it.each(['lantern-parade', 'stage-prop'])(
-    '%s is one page, of the drive that is built today',
-    async (demo) => {
-      for (const page of papers) {
-        const { files, safety, missingCharacters } = found(await sheetOf(demo, { page }));
-        expect([files.map(({ name }) => name), safety.isBuilt]).toEqual([['safety-sheet.pdf'], true]);
-        expect([pagesIn(files[0]!.bytes), missingCharacters]).toEqual([1, []]);
-      }
-    },
-  );
+  it.each([
+    ['lantern-parade', 'A4'],
+    ['lantern-parade', 'Letter'],
+    ['stage-prop', 'A4'],
+    ['stage-prop', 'Letter'],
+  ] as const)('%s on %s is one page, of the drive that is built today', async (demo, page) => {
+    const { files, safety, missingCharacters } = found(await sheetOf(demo, { page }));
+    expect([files.map(({ name }) => name), safety.isBuilt]).toEqual([['safety-sheet.pdf'], true]);
+    expect([pagesIn(files[0]!.bytes), missingCharacters]).toEqual([1, []]);
+  });
 
   it('says on the terminal what an organiser asks first, and where the sheet is', async () => {
     const { headlines, safety } = found(await sheetOf('lantern-parade'));

@@ -10,7 +10,7 @@ import { plain } from '../template/inline.js';
 import { aboutValues } from './about.js';
 
 /** Longest names that a page can carry beside everything else, in signs. */
-const longest = { project: 70, drive: 90, person: 60 };
+export const longestSigns = { project: 70, drive: 90, person: 60 };
 
 /**
  * What the template of the safety sheet can name.
@@ -22,12 +22,12 @@ export function sheetFilling(context: ReportContext, safety: SafetyFigures, caut
   const { project, prepared_by: by, date } = aboutValues(context) as Record<string, string>;
   const shown = safety.cautions.slice(0, cautionCount);
   const values: Values = {
-    project: shortened(project!, longest.project),
+    project: shortened(project!, longestSigns.project),
     prepared_line:
       by === ''
         ? phrases('sheet-date', { date: date! })
-        : phrases('sheet-prepared', { by: shortened(by!, longest.person), date: date! }),
-    drive: shortened(safety.label, longest.drive),
+        : phrases('sheet-prepared', { by: shortened(by!, longestSigns.person), date: date! }),
+    drive: shortened(safety.label, longestSigns.drive),
     built_line: phrases(safety.isBuilt ? 'sheet-built' : 'sheet-planned'),
     ...fallValues(context, safety),
     ...headlineValues(context, safety),
@@ -55,7 +55,7 @@ function cautionBlock(
 }
 
 /** A name from a file cut to so many signs: one page has to hold it. */
-function shortened(text: string, most: number): string {
+export function shortened(text: string, most: number): string {
   const signs = [...text];
   return signs.length <= most
     ? text
