@@ -1,17 +1,8 @@
-import {
-  closeSync,
-  fsyncSync,
-  mkdirSync,
-  openSync,
-  readdirSync,
-  readFileSync,
-  renameSync,
-  rmSync,
-  statSync,
-  writeFileSync,
-} from 'node:fs';
-import { basename, dirname, join } from 'node:path';
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { disk } from '../archive/store.js';
+import { writeTogether } from './write-together.js';
 
 /** A file's name and what it holds. */
 export interface FileContent {
@@ -59,34 +50,9 @@ export function studyFiles(folder: string): FileContent[] | null {
 }
 
 /**
- * Writes files so that each is either as before or complete: to a name beside it, onto the disk, then renamed.
- * Nothing is renamed before everything is written.
- * @throws the system's error when the folder cannot be written; what was there stays
+ * Writes files that belong together to the disk of this machine.
+ * @param files the one that can stand alone first; see `writeTogether` for what a failure leaves, and what it returns
  */
-export function writeAtomically(folder: string, files: FileContent[]): void {
-  mkdirSync(folder, { recursive: true });
-  const written: [temporary: string, final: string][] = [];
-  try {
-    for (const { name, bytes } of files) {
-      const final = join(folder, name);
-      const temporary = join(dirname(final), `.${basename(final)}.${process.pid}.partial`);
-      written.push([temporary, final]);
-      const handle = openSync(temporary, 'w');
-      try {
-        writeFileSync(handle, bytes);
-        fsyncSync(handle);
-      } finally {
-        closeSync(handle);
-      }
-    }
-    for (const [, final] of written) refuseFolder(final);
-    for (const [temporary, final] of written) renameSync(temporary, final);
-  } finally {
-    for (const [temporary] of written) rmSync(temporary, { force: true });
-  }
-}
-
-/** @throws when a folder stands where the file should go */
-function refuseFolder(path: string): void {
-  if (statSync(path, { throwIfNoEntry: false })?.isDirectory()) throw new Error(`${path} is a folder`);
+export function writeAtomically(folder: string, files: readonly FileContent[]): string | null {
+  return writeTogether(disk, folder, files);
 }

@@ -1,7 +1,8 @@
 import { type Command, Option } from 'commander';
 import { exitCodes } from './exit-codes.js';
-import { studyFiles, writeAtomically } from './files.js';
+import { studyFiles } from './files.js';
 import type { Shell } from './shell.js';
+import { writeOut } from './write-out.js';
 
 interface NewOptions {
   drive?: string[];
@@ -35,12 +36,7 @@ async function begin(folder: string, { drive }: NewOptions, shell: Shell): Promi
     );
     return shell.end(exitCodes.cannotWrite);
   }
-  try {
-    writeAtomically(folder, files);
-  } catch (error) {
-    shell.terminal.talk(`error: ${folder} cannot be written: ${(error as Error).message}`);
-    return shell.end(exitCodes.cannotWrite);
-  }
+  if (!writeOut(shell, folder, { files }, 'the study')) return;
   const names = files.map(({ name }) => `  ${name}`).join('\n');
   shell.terminal.result(`${folder} has now\n${names}\nFill in the values, then:  holdwright check ${folder}`);
 }

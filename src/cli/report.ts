@@ -1,10 +1,9 @@
 import { join } from 'node:path';
 import { type Command, Option } from 'commander';
 import { reportDate } from './clock.js';
-import { exitCodes } from './exit-codes.js';
-import { writeAtomically } from './files.js';
 import { papers } from './papers.js';
 import { type Shell, withStudy } from './shell.js';
+import { writeOut } from './write-out.js';
 
 interface ReportOptions {
   out: string;
@@ -33,15 +32,7 @@ async function report(folder: string, { out, page }: ReportOptions, shell: Shell
     return { ...assessed, value: { assessment: assessed.value, ...made } };
   });
   if ('stop' in worked) return shell.end(worked.stop);
-  try {
-    writeAtomically(out, worked.value.files);
-  } catch (error) {
-    shell.terminal.talk(`error: the report cannot be written to ${out}: ${(error as Error).message}`);
-    return shell.end(exitCodes.cannotWrite);
-  }
-  for (const { character, context } of worked.value.missingCharacters) {
-    shell.terminal.talk(`warning: no font has ${character}, it is shown as □ in “${context}”`);
-  }
+  if (!writeOut(shell, out, worked.value, 'the report')) return;
   const written = join(out, 'report.pdf');
   shell.terminal.result(
     rankingText(worked.value.assessment, worked.reading.templates, { ...shell.terminal, written }),

@@ -3,9 +3,9 @@ import { type Command, Option } from 'commander';
 import { jsonText } from '../archive/json-text.js';
 import { reportDate } from './clock.js';
 import { exitCodes } from './exit-codes.js';
-import { writeAtomically } from './files.js';
 import { papers } from './papers.js';
 import { type Shell, withStudy } from './shell.js';
+import { writeOut } from './write-out.js';
 
 interface SheetOptions {
   out: string;
@@ -41,14 +41,7 @@ async function sheet(folder: string, options: SheetOptions, shell: Shell): Promi
     shell.terminal.talk(noCandidate(candidate, value));
     return shell.end(exitCodes.wrongUsage);
   }
-  try {
-    writeAtomically(out, value.files);
-  } catch (error) {
-    shell.terminal.talk(`error: the sheet cannot be written to ${out}: ${(error as Error).message}`);
-    return shell.end(exitCodes.cannotWrite);
-  }
-  for (const { character, context } of value.missingCharacters)
-    shell.terminal.talk(`warning: no font has ${character}, it is shown as □ in “${context}”`);
+  if (!writeOut(shell, out, value, 'the sheet')) return;
   const written = join(out, sheetName);
   shell.terminal.result(
     json

@@ -1,0 +1,31 @@
+import { exitCodes } from './exit-codes.js';
+import { type FileContent, writeAtomically } from './files.js';
+import type { Shell } from './shell.js';
+
+/** What a command writes. */
+export interface Output {
+  files: readonly FileContent[];
+  /** Signs that no font has, each with a text it stood in. */
+  missingCharacters?: readonly { character: string; context: string }[];
+}
+
+/**
+ * Writes what a command has made, and talks about whatever is wrong with that.
+ * @param what the files are, as a sentence begins with it: `the report`
+ * @returns false when it could not be written; the exit code is set then
+ */
+export function writeOut(shell: Shell, folder: string, output: Output, what: string): boolean {
+  const { terminal } = shell;
+  try {
+    const unconfirmed = writeAtomically(folder, output.files);
+    if (unconfirmed !== null)
+      terminal.talk(`warning: the disk has not confirmed that ${what} is in ${folder}: ${unconfirmed}`);
+  } catch (error) {
+    terminal.talk(`error: ${what} cannot be written to ${folder}: ${(error as Error).message}`);
+    shell.end(exitCodes.cannotWrite);
+    return false;
+  }
+  for (const { character, context } of output.missingCharacters ?? [])
+    terminal.talk(`warning: no font has ${character}, it is shown as □ in “${context}”`);
+  return true;
+}
