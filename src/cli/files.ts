@@ -1,8 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { disk } from '../archive/store.js';
-import { writeTogether } from './write-together.js';
 
 /** A file's name and what it holds. */
 export interface FileContent {
@@ -47,12 +45,4 @@ export function studyFiles(folder: string): FileContent[] | null {
   }
   const tables = names.filter((name) => name.toLowerCase().endsWith('.csv') && !name.startsWith('.'));
   return tables.sort().map((name) => ({ name, bytes: readFileSync(join(folder, name)) }));
-}
-
-/**
- * Writes files that belong together to the disk of this machine.
- * @param files the one that can stand alone first; see `writeTogether` for what a failure leaves, and what it returns
- */
-export function writeAtomically(folder: string, files: readonly FileContent[]): string | null {
-  return writeTogether(disk, folder, files);
 }

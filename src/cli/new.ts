@@ -36,7 +36,7 @@ async function begin(folder: string, { drive }: NewOptions, shell: Shell): Promi
     );
     return shell.end(exitCodes.cannotWrite);
   }
-  if (!writeOut(shell, folder, { files }, 'the study')) return;
+  if (!(await writeOut(shell, folder, { files }, 'the study'))) return;
   const names = files.map(({ name }) => `  ${name}`).join('\n');
   shell.terminal.result(`${folder} has now\n${names}\nFill in the values, then:  holdwright check ${folder}`);
 }

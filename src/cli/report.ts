@@ -32,7 +32,7 @@ async function report(folder: string, { out, page }: ReportOptions, shell: Shell
     return { ...assessed, value: { assessment: assessed.value, ...made } };
   });
   if ('stop' in worked) return shell.end(worked.stop);
-  if (!writeOut(shell, out, worked.value, 'the report')) return;
+  if (!(await writeOut(shell, out, worked.value, 'the report'))) return;
   const written = join(out, 'report.pdf');
   shell.terminal.result(
     rankingText(worked.value.assessment, worked.reading.templates, { ...shell.terminal, written }),

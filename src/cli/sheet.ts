@@ -1,6 +1,5 @@
 import { join } from 'node:path';
 import { type Command, Option } from 'commander';
-import { jsonText } from '../archive/json-text.js';
 import { reportDate } from './clock.js';
 import { exitCodes } from './exit-codes.js';
 import { papers } from './papers.js';
@@ -29,6 +28,7 @@ export function addSheet(program: Command, shell: Shell): void {
 }
 
 async function sheet(folder: string, options: SheetOptions, shell: Shell): Promise<void> {
+  const { jsonText } = await import('../archive/json-text.js');
   const { safetySheet, sheetName, sheetText } = await import('../app/sheet.js');
   const { out, page, candidate = null, json } = options;
   const dateOf = (studyDate: string) => reportDate(shell.env, studyDate, shell.now);
@@ -41,7 +41,7 @@ async function sheet(folder: string, options: SheetOptions, shell: Shell): Promi
     shell.terminal.talk(noCandidate(candidate, value));
     return shell.end(exitCodes.wrongUsage);
   }
-  if (!writeOut(shell, out, value, 'the sheet')) return;
+  if (!(await writeOut(shell, out, value, 'the sheet'))) return;
   const written = join(out, sheetName);
   shell.terminal.result(
     json

@@ -1,23 +1,27 @@
 import { exitCodes } from './exit-codes.js';
-import { type FileContent, writeAtomically } from './files.js';
+import type { FileContent } from './files.js';
 import type { Shell } from './shell.js';
 
 /** What a command writes. */
 export interface Output {
+  /** Those that belong together, the one that can stand alone first. */
   files: readonly FileContent[];
   /** Signs that no font has, each with a text it stood in. */
   missingCharacters?: readonly { character: string; context: string }[];
 }
 
 /**
- * Writes what a command has made, and talks about whatever is wrong with that.
+ * Writes what a command has made to the disk, and talks about whatever is wrong with that; see `writeTogether` for what
+ * a failure leaves.
  * @param what the files are, as a sentence begins with it: `the report`
  * @returns false when it could not be written; the exit code is set then
  */
-export function writeOut(shell: Shell, folder: string, output: Output, what: string): boolean {
+export async function writeOut(shell: Shell, folder: string, output: Output, what: string): Promise<boolean> {
+  const { disk } = await import('../archive/store.js');
+  const { writeTogether } = await import('./write-together.js');
   const { terminal } = shell;
   try {
-    const unconfirmed = writeAtomically(folder, output.files);
+    const unconfirmed = writeTogether(disk, folder, output.files);
     if (unconfirmed !== null)
       terminal.talk(`warning: the disk has not confirmed that ${what} is in ${folder}: ${unconfirmed}`);
   } catch (error) {
