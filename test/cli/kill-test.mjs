@@ -31,11 +31,14 @@ const expectThat = (holds, what) => {
 };
 
 const later = (waitMs) => new Promise((resolve) => setTimeout(resolve, waitMs));
+
+/** Names of what is not meant to be seen. */
 const hidden = (folder) => (existsSync(folder) ? readdirSync(folder).filter((name) => name[0] === '.') : []);
 /** Returns as soon as a process has begun to write into a folder. */
 async function begun(folder, process) {
   while (!hidden(folder).some((name) => name.includes(`.${process}.`))) await later(1);
 }
+
 const contents = (folder) =>
   names.map((name) => (existsSync(join(folder, name)) ? readFileSync(join(folder, name)) : null));
 
@@ -56,7 +59,7 @@ function check(folder, pairs, what) {
   });
   const there = found.filter((age) => age !== 'none');
   expectThat(!found.includes('half') && new Set(there).size <= 1, `${what}: ${found.join(', ')}`);
-  say(`${what}: ${found.join(', ')}; left behind ${hidden(folder).join(' ') || '–'}`);
+  say(`${what}: ${found.join(', ')}; ${hidden(folder).length} left behind`);
 }
 
 const scratch = mkdtempSync(join(tmpdir(), 'holdwright-kill-'));
@@ -101,12 +104,12 @@ const moments = {
   'any time': () => later(Math.random() * reportMs),
   'as it writes': async (process) => {
     await begun(out, process);
-    await later(Math.random() * 12);
+    await later(Math.random() ** 2 * 300);
   },
 };
 for (let kill = 1; kill <= kills; kill++) {
   const [moment, wait] = Object.entries(moments)[kill % 2];
-  await killed(reportWords(ages[kill % 2], out), wait);
+  await killed(reportWords(ages[Math.floor(kill / 2) % 2], out), wait);
   check(out, reportPairs, `report, kill ${kill}, ${moment}`);
 }
 writeFileSync(join(out, '.report.pdf.999999999.partial'), 'left by a process that is gone');
