@@ -67,7 +67,7 @@ async function decide(folder: string, options: DecideOptions, shell: Shell): Pro
   if (value.filed === null)
     return shell.end(value.why === 'usage' ? exitCodes.wrongUsage : exitCodes.cannotWrite);
   const { filed, missingCharacters } = value;
-  shell.tell(missingCharacterIssues(missingCharacters));
+  shell.tell(missingCharacterIssues('report.pdf', missingCharacters));
   shell.answer(
     () => decidedText(filed, shell.terminal.width),
     () => decidedData(filed),

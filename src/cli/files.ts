@@ -1,16 +1,5 @@
-import {
-  closeSync,
-  fsyncSync,
-  mkdirSync,
-  openSync,
-  readdirSync,
-  readFileSync,
-  renameSync,
-  rmSync,
-  statSync,
-  writeFileSync,
-} from 'node:fs';
-import { basename, dirname, join } from 'node:path';
+import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import * as say from '../problem/command-messages.js';
 import type { Issue, Result } from '../problem/issue.js';
@@ -83,37 +72,4 @@ function tableNames(folder: string, tell: (trouble: Trouble) => void): string[] 
     else tell(say.unreadable(message));
     return [];
   }
-}
-
-/**
- * Writes files so that each is either as before or complete: to a name beside it, onto the disk, then renamed.
- * Nothing is renamed before everything is written.
- * @throws the system's error when the folder cannot be written; what was there stays
- */
-export function writeAtomically(folder: string, files: FileContent[]): void {
-  mkdirSync(folder, { recursive: true });
-  const written: [temporary: string, final: string][] = [];
-  try {
-    for (const { name, bytes } of files) {
-      const final = join(folder, name);
-      const temporary = join(dirname(final), `.${basename(final)}.${process.pid}.partial`);
-      written.push([temporary, final]);
-      const handle = openSync(temporary, 'w');
-      try {
-        writeFileSync(handle, bytes);
-        fsyncSync(handle);
-      } finally {
-        closeSync(handle);
-      }
-    }
-    for (const [, final] of written) refuseFolder(final);
-    for (const [temporary, final] of written) renameSync(temporary, final);
-  } finally {
-    for (const [temporary] of written) rmSync(temporary, { force: true });
-  }
-}
-
-/** @throws when a folder stands where the file should go */
-function refuseFolder(path: string): void {
-  if (statSync(path, { throwIfNoEntry: false })?.isDirectory()) throw new Error(`${path} is a folder`);
 }

@@ -4,8 +4,9 @@ import { nearestName } from '../problem/nearest-name.js';
 import { issueAt } from '../problem/trouble.js';
 import { jsonFlag } from './answer.js';
 import { exitCodes } from './exit-codes.js';
-import { namesIn, writeAtomically } from './files.js';
+import { namesIn } from './files.js';
 import type { Shell } from './shell.js';
+import { writeOut } from './write-out.js';
 
 interface NewOptions {
   drive?: string[];
@@ -43,12 +44,7 @@ async function begin(folder: string, { drive }: NewOptions, shell: Shell): Promi
     shell.tell([issueAt(place, say.wouldOverwrite(kept))]);
     return shell.end(exitCodes.cannotWrite);
   }
-  try {
-    writeAtomically(folder, files);
-  } catch (error) {
-    shell.tell([issueAt(place, say.unwritable((error as Error).message, 'name another folder'))]);
-    return shell.end(exitCodes.cannotWrite);
-  }
+  if (!(await writeOut(shell, folder, { files }, 'the study'))) return;
   const names = files.map(({ name }) => name);
   shell.answer(
     () =>

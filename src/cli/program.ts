@@ -14,6 +14,7 @@ import { addRank } from './rank.js';
 import { addRecords } from './records.js';
 import { addReopen } from './reopen.js';
 import { addReport } from './report.js';
+import { addSheet } from './sheet.js';
 import type { World } from './shell.js';
 
 /**
@@ -41,7 +42,7 @@ export async function runProgram(argv: string[], world: World): Promise<void> {
 }
 
 /** Commands that compute a study, and to which more threads are of use. */
-const computing = ['check', 'measure', 'rank', 'report', 'explain', 'decide', 'reopen'];
+const computing = ['check', 'measure', 'rank', 'report', 'sheet', 'explain', 'decide', 'reopen'];
 
 /** A fault in a template, told by its name: the folder that knows it is not loaded for every command. */
 function isTemplateError(error: unknown): error is Error & { file: string; line: number; problem: string } {
@@ -70,6 +71,7 @@ export function programFor(shell: AnsweringShell): Command {
   addMeasure(program, shell);
   addRank(program, shell);
   addReport(program, shell);
+  addSheet(program, shell);
   addExplain(program, shell);
   addDecide(program, shell);
   addRecords(program, shell);

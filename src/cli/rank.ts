@@ -4,8 +4,8 @@ import * as say from '../problem/command-messages.js';
 import { issueAt } from '../problem/trouble.js';
 import { jsonFlag } from './answer.js';
 import { exitCodes } from './exit-codes.js';
-import { writeAtomically } from './files.js';
 import { type Shell, withStudy } from './shell.js';
+import { writeOut } from './write-out.js';
 
 interface RankOptions {
   json?: true;
@@ -57,7 +57,7 @@ async function rank(folder: string, options: RankOptions, shell: Shell): Promise
   if (csv) {
     const table = await rankingCsv(assessment, decimal);
     if (out === undefined) shell.terminal.result(table);
-    else writeTable(table, out, shell);
+    else await writeTable(table, out, shell);
   } else {
     shell.answer(
       () => rankingText(assessment, reading.templates, shell.terminal),
@@ -67,15 +67,9 @@ async function rank(folder: string, options: RankOptions, shell: Shell): Promise
 }
 
 /** Puts the table into its file, complete or not at all. */
-function writeTable(table: string, out: string, shell: Shell): void {
-  try {
-    writeAtomically(dirname(out), [{ name: basename(out), bytes: new TextEncoder().encode(table) }]);
-    shell.terminal.result(`Written: ${out}`);
-  } catch (error) {
-    const place = { file: out, line: null, column: null };
-    shell.tell([issueAt(place, say.unwritable((error as Error).message, 'name another file with --out'))]);
-    shell.end(exitCodes.cannotWrite);
-  }
+async function writeTable(table: string, out: string, shell: Shell): Promise<void> {
+  const files = [{ name: basename(out), bytes: new TextEncoder().encode(table) }];
+  if (await writeOut(shell, dirname(out), { files }, 'the table')) shell.terminal.result(`Written: ${out}`);
 }
 
 function collected(value: string, before: string[]): string[] {

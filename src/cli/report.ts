@@ -1,21 +1,15 @@
 import { join } from 'node:path';
 import { type Command, Option } from 'commander';
-import * as say from '../problem/command-messages.js';
-import { issueAt } from '../problem/trouble.js';
 import { jsonFlag } from './answer.js';
 import { reportDate } from './clock.js';
-import { exitCodes } from './exit-codes.js';
-import { writeAtomically } from './files.js';
-import { missingCharacterIssues } from './missing-characters.js';
+import { papers } from './papers.js';
 import { type Shell, withStudy } from './shell.js';
+import { writeOut } from './write-out.js';
 
 interface ReportOptions {
   out: string;
   page: keyof typeof papers;
 }
-
-/** Names of paper on the command line, and in the report. */
-const papers = { a4: 'A4', letter: 'Letter' } as const;
 
 /** `report <study> --out <folder>`: the PDF and the results, and the ranking on the terminal. */
 export function addReport(program: Command, shell: Shell): void {
@@ -40,15 +34,8 @@ async function report(folder: string, { out, page }: ReportOptions, shell: Shell
     return { ...assessed, value: { assessment: assessed.value, ...made } };
   });
   if ('stop' in worked) return shell.end(worked.stop);
-  try {
-    writeAtomically(out, worked.value.files);
-  } catch (error) {
-    const place = { file: out, line: null, column: null };
-    shell.tell([issueAt(place, say.unwritable((error as Error).message, 'name another folder with --out'))]);
-    return shell.end(exitCodes.cannotWrite);
-  }
-  const { assessment, files, missingCharacters } = worked.value;
-  shell.tell(missingCharacterIssues(missingCharacters));
+  if (!(await writeOut(shell, out, worked.value, 'the report'))) return;
+  const { assessment, files } = worked.value;
   const written = join(out, 'report.pdf');
   shell.answer(
     () => rankingText(assessment, worked.reading.templates, { ...shell.terminal, written }),

@@ -35,13 +35,24 @@ export function unreadable(reason: string): Trouble {
 }
 
 /** The system does not let something be written. */
-export function unwritable(reason: string, hint: string): Trouble {
+export function unwritable(what: string, reason: string): Trouble {
   return errorOf(
     'unwritable',
     '',
     'a place that can be written',
-    `nothing was written: ${quoted(reason, 200)}`,
-    hint,
+    `${what} cannot be written: ${quoted(reason, 200)}`,
+    'name another place',
+  );
+}
+
+/** The disk did not confirm what was written. */
+export function unconfirmed(what: string, reason: string): Trouble {
+  return warningOf(
+    'unconfirmed',
+    '',
+    'a disk that confirms what it has',
+    `the disk has not confirmed that it has ${what}: ${quoted(reason, 200)}`,
+    'write it once more if the machine stopped since',
   );
 }
 
@@ -68,6 +79,17 @@ export function unknownCandidate(
     quoted(listed(known), 300),
     `there is no candidate “${quoted(received)}” in the study`,
     nearest === null ? 'give the id as in candidates.csv' : `did you mean ${quoted(nearest)}?`,
+  );
+}
+
+/** No drive is said to exist today, and the command needs to know which one is meant. */
+export function noBaseline(known: readonly string[]): Trouble {
+  return errorOf(
+    'no-baseline',
+    '',
+    quoted(listed(known), 300),
+    'the study names no baseline',
+    'say which drive with --candidate',
   );
 }
 

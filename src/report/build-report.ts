@@ -56,20 +56,23 @@ function buildSections(context: ReportContext, name: string, line: number): Sect
     const known = Object.keys(sectionSources).join(', ');
     throw new TemplateError(contentsFile, line, `there is no section ${name}; known are ${known}`);
   }
+  return source(context).map((filling) => buildSection(context, name, filling));
+}
+
+/** One section worded in `report/<name>.md`. */
+export function buildSection(context: ReportContext, name: string, filling: Filling): Section {
   const file = `report/${name}.md`;
   const template = parseTemplate(file, templateText(context.templates, file));
-  return source(context).map((filling): Section => {
-    const title = setting(file, template, 'title', filling) ?? name;
-    const part = setting(file, template, 'part', filling) === 'appendix' ? 'appendix' : 'answer';
-    return {
-      name,
-      title,
-      runningHead: context.phrases(`running-head-${part}`, { title }),
-      part,
-      startsPage: setting(file, template, 'starts-page', filling) !== 'no',
-      blocks: fillTemplate(file, template, filling),
-    };
-  });
+  const title = setting(file, template, 'title', filling) ?? name;
+  const part = setting(file, template, 'part', filling) === 'appendix' ? 'appendix' : 'answer';
+  return {
+    name,
+    title,
+    runningHead: context.phrases(`running-head-${part}`, { title }),
+    part,
+    startsPage: setting(file, template, 'starts-page', filling) !== 'no',
+    blocks: fillTemplate(file, template, filling),
+  };
 }
 
 function setting(file: string, template: ParsedTemplate, name: string, filling: Filling): string | null {
@@ -83,7 +86,8 @@ function letterhead(context: ReportContext): Block[] {
   return fillTemplate(file, template, { values: aboutValues(context), charts: {} });
 }
 
-function footer({ assessment, phrases }: ReportContext): string {
+/** Program, model and inputs in a line, for the foot of every page. */
+export function footer({ assessment, phrases }: ReportContext): string {
   const hash = assessment.inputHash.slice(0, 12);
   return phrases('footer', { version: assessment.version, model: assessment.modelVersion, hash });
 }

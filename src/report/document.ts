@@ -71,6 +71,15 @@ export interface Fact {
   note?: string;
 }
 
+/** A grid of figures with their names. */
+export interface FactsBlock {
+  kind: 'facts';
+  items: Fact[];
+  columns: number;
+  /** `headline`: large figures that are seen first; `blank`: lines to fill in by hand, the values being empty. */
+  style?: 'plain' | 'headline' | 'blank';
+}
+
 export interface CautionBlock {
   kind: 'caution';
   severity: 'severe' | 'caution' | 'note';
@@ -105,7 +114,7 @@ export type Block =
       result: string;
       source: string;
     }
-  | { kind: 'facts'; items: Fact[]; columns: number }
+  | FactsBlock
   | { kind: 'side-by-side'; columns: Column[] }
   | { kind: 'page-break' };
 

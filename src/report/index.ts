@@ -1,4 +1,5 @@
 export { buildReport } from './build-report.js';
+export { buildSheet } from './build-sheet.js';
 export type * from './document.js';
 export { type ExportCell, type ExportTable, exportTable } from './export/export-table.js';
 export { type Results, toResults } from './results.js';

@@ -30,6 +30,7 @@ const commandNames = [
   'check',
   'rank',
   'report',
+  'sheet',
   'explain',
   'measure',
   'decide',

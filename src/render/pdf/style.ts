@@ -44,6 +44,7 @@ export const type = {
   compactTable: style(7.7, 9),
   tableHead: style(7.6, 9.6, 'strong', palette.muted),
   caption: style(7.9, 10.4, 'regular', palette.muted),
+  headline: style(17, 20.5, 'strong'),
   furniture: style(7.4, 9.6, 'regular', palette.muted),
 } as const;
 

@@ -1,4 +1,5 @@
 import type { Block, ChartBlock, Inline, Span } from '../document.js';
+import { fillFacts } from './facts-node.js';
 import { type InlinePart, plain, textOf } from './inline.js';
 import type { ParsedTemplate, TemplateNode } from './parse-template.js';
 import { TemplateError, unknownPlaceholder } from './template-error.js';
@@ -73,7 +74,8 @@ function checkNames(file: string, nodes: TemplateNode[], filling: Filling): void
     } else if (node.kind === 'blocks') valueNamed(file, node.line, node.name, filling.values);
     else if (node.kind === 'list') {
       for (const item of node.items) fillLine(file, item.line, item.parts, filling);
-    } else if (node.kind === 'chart') fillLine(file, node.line, [...node.title, ...node.caption], filling);
+    } else if (node.kind === 'facts') fillFactsNode(file, node, filling);
+    else if (node.kind === 'chart') fillLine(file, node.line, [...node.title, ...node.caption], filling);
     else if (node.kind !== 'page-break') fillLine(file, node.line, node.parts, filling);
   }
 }
@@ -104,6 +106,8 @@ function fillNode(file: string, node: TemplateNode, filling: Filling): Block[] {
       return holds(filling.values[node.name]!) === node.wanted ? fillNodes(file, node.nodes, filling) : [];
     case 'columns':
       return fillColumns(file, node, filling);
+    case 'facts':
+      return fillFactsNode(file, node, filling);
     case 'page-break':
       return [{ kind: 'page-break' }];
   }
@@ -120,6 +124,10 @@ function fillBlocks(
     return value === '' ? [] : [{ kind: 'paragraph', style: 'body', text: plain(value) }];
   }
   throw new TemplateError(file, node.line, `{{${node.name}}} is a yes or no, for ::: when ${node.name}`);
+}
+
+function fillFactsNode(file: string, node: Parameters<typeof fillFacts>[0], filling: Filling): Block[] {
+  return fillFacts(node, (line, parts) => textOf(fillLine(file, line, parts, filling)));
 }
 
 function fillChartNode(

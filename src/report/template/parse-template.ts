@@ -1,3 +1,4 @@
+import { type FactContainer, type FactItem, factItem, isFactContainer } from './facts-node.js';
 import { type InlinePart, parseInline } from './inline.js';
 import { TemplateError } from './template-error.js';
 
@@ -12,6 +13,7 @@ export type TemplateNode = { line: number } & (
   | { kind: 'chart'; name: string; title: InlinePart[]; caption: InlinePart[] }
   | { kind: 'when'; name: string; wanted: boolean; nodes: TemplateNode[] }
   | { kind: 'columns'; columns: { share: number; nodes: TemplateNode[] }[] }
+  | { kind: 'facts'; container: FactContainer; columns: number; items: FactItem[] }
   | { kind: 'page-break' }
 );
 
@@ -29,7 +31,8 @@ interface Line {
 /**
  * Reads a wording template: Markdown with headings, paragraphs, lists, `> ` for the answer, `{{name}}` alone
  * on a line for whole blocks, `![question](chart:name "caption")`, and containers closed by `:::`:
- * `::: when name`, `::: unless name`, `::: columns 3:2` (columns parted by `---`), `::: small`, `::: lead`.
+ * `::: when name`, `::: unless name`, `::: columns 3:2` (columns parted by `---`), `::: small`, `::: lead`, and
+ * grids of `- label | value | note` in so many columns: `::: facts 2`, `::: headlines 3`, `::: blanks 2`.
  *
  * @throws TemplateError with file and line for anything it cannot read
  */
@@ -148,12 +151,27 @@ function readContainer(reader: Reader, line: Line, style: ParagraphStyle): Templ
   }
   reader.at++;
   if (word === 'small' || word === 'lead') return nodes;
+  if (isFactContainer(word)) return [factsOf(reader, number, word, Number(rest) || 1, nodes)];
   if (word === 'when' || word === 'unless') {
     return [{ kind: 'when', line: number, name: rest, wanted: word === 'when', nodes }];
   }
   throw new TemplateError(
     reader.file,
     number,
-    `::: ${word} is not known; known are columns, when, unless, small, lead, new-page`,
+    `::: ${word} is not known; known are columns, when, unless, small, lead, facts, headlines, blanks, new-page`,
   );
+}
+
+function factsOf(
+  { file }: Reader,
+  line: number,
+  container: FactContainer,
+  columns: number,
+  nodes: TemplateNode[],
+): TemplateNode {
+  const items = nodes.flatMap((node) => {
+    if (node.kind === 'list') return node.items.map(factItem);
+    throw new TemplateError(file, node.line, `only lines that begin with - stand in ::: ${container}`);
+  });
+  return { kind: 'facts', line, container, columns, items };
 }

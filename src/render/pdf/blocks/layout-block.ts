@@ -6,6 +6,7 @@ import { calculationBox } from './calculation.js';
 import { cautionBox } from './caution.js';
 import { chartBox } from './chart.js';
 import { factsBoxes } from './facts.js';
+import { blankBoxes, headlineBoxes } from './large-facts.js';
 import { tableBoxes } from './table.js';
 import { answerBox, headingBox, listBoxes, paragraphBoxes } from './text.js';
 
@@ -31,6 +32,8 @@ export function layoutBlock(press: Press, block: Block, setting: Setting): Box[]
     case 'table':
       return tableBoxes(press, block, width, parent);
     case 'facts':
+      if (block.style === 'headline') return headlineBoxes(press, block, width, parent);
+      if (block.style === 'blank') return blankBoxes(press, block, width, parent);
       return factsBoxes(press, block, width, parent);
     case 'caution':
       return [cautionBox(press, block, width, parent)];

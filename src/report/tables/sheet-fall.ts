@@ -1,0 +1,63 @@
+import type { LeadState } from '../../assess/safety/fall-figures.js';
+import type { SafetyFigures } from '../../assess/safety/safety-figures.js';
+import type { ReportContext } from '../context.js';
+import type { Values } from '../template/fill-template.js';
+import { probability } from '../words/bands.js';
+import { duration, withReading } from '../words/figures.js';
+
+/** What a cut of the power does, as the safety sheet says it: the answer, both states of the leads, the grip. */
+export function fallValues(context: ReportContext, { powerCut, isCautious, push }: SafetyFigures): Values {
+  const { phrases } = context;
+  const { answer, fallProbability, locking, decides } = powerCut;
+  const figures = fallWords(powerCut);
+  const suffix = isCautious ? '' : '-nominal';
+  const falls = answer === 'falls' || answer === 'may-fall';
+  const keepsGrip = !falls && push.unpoweredPushDownN === null;
+  const own = decides === 'shorted' ? powerCut.shorted : powerCut.open;
+  return {
+    falls: answer === 'falls',
+    may_fall: answer === 'may-fall',
+    sinks: answer === 'sinks',
+    stays: answer === 'stays',
+    fall: falls ? phrases(`sheet-fall${suffix}`, figures) : '',
+    fall_share: probability(fallProbability),
+    else_does: own.does === 'sinks' ? phrases('sheet-gives-way') : phrases('sheet-holds-nominally'),
+    holds: phrases(`sheet-${locking}`),
+    leads: leadsWords(context, powerCut),
+    grip: keepsGrip ? phrases('sheet-grip') : '',
+    without_power: phrases(`sheet-${answer}`),
+    without_power_note: fallNote(context, powerCut, `sheet-fall-note${suffix}`),
+  };
+}
+
+/** Both states of the motor leads in one sentence. */
+function leadsWords(context: ReportContext, { open, shorted, decides }: SafetyFigures['powerCut']): string {
+  const { phrases } = context;
+  const states = { open: leadWords(context, open), shorted: leadWords(context, shorted) };
+  return states.open === states.shorted
+    ? phrases('sheet-leads-alike', states)
+    : phrases('sheet-leads', { ...states, decides: phrases(`sheet-lead-state-${decides}`) });
+}
+
+function fallNote({ phrases }: ReportContext, powerCut: SafetyFigures['powerCut'], phrase: string): string {
+  const { answer, fallProbability, locking } = powerCut;
+  if (answer === 'stays') return phrases(`sheet-${locking}`);
+  if (answer === 'sinks') return phrases('sheet-sinks-note');
+  const note = phrases(phrase, fallWords(powerCut));
+  if (answer === 'falls') return note;
+  return phrases('sheet-fall-share', { note, share: probability(fallProbability) });
+}
+
+function fallWords({ fallS, tipSpeedMPerS, energyJ }: SafetyFigures['powerCut']): Record<string, string> {
+  return {
+    time: duration(fallS),
+    speed: withReading(tipSpeedMPerS, 'metresPerSecond'),
+    energy: withReading(energyJ, 'joulesInShort'),
+  };
+}
+
+function leadWords({ phrases }: ReportContext, { does, fallS }: LeadState): string {
+  return does === 'falls'
+    ? phrases('sheet-lead-falls', { time: duration(fallS) })
+    : phrases(`sheet-lead-${does}`);
+}

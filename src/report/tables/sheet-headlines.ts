@@ -1,0 +1,81 @@
+import type { SafetyFigures } from '../../assess/safety/safety-figures.js';
+import type { ReportContext } from '../context.js';
+import type { Values } from '../template/fill-template.js';
+import { none, withReading } from '../words/figures.js';
+
+/** The large figures of the safety sheet beside the fall, each with a line that says where and when. */
+export function headlineValues(context: ReportContext, safety: SafetyFigures): Values {
+  return {
+    ...contactValues(context, safety),
+    ...motionValues(context, safety),
+    ...packValues(context, safety),
+    ...heatValues(context, safety),
+  };
+}
+
+/** `up to 137 N` where the draws made it cautious. */
+function upTo({ phrases }: ReportContext, { isCautious }: SafetyFigures, figure: string): string {
+  return isCautious && figure !== none ? phrases('sheet-up-to', { figure }) : figure;
+}
+
+function contactValues(context: ReportContext, safety: SafetyFigures): Values {
+  const { phrases } = context;
+  const { forceN, distanceM, tipForceN } = safety.crush;
+  const near = { distance: withReading(distanceM, 'centimetres'), tip: withReading(tipForceN, 'newtons') };
+  return {
+    crush: upTo(context, safety, withReading(forceN, 'newtons')),
+    crush_note: distanceM === null ? phrases('sheet-crush') : phrases('sheet-crush-near', near),
+  };
+}
+
+function motionValues(context: ReportContext, safety: SafetyFigures): Values {
+  const { phrases } = context;
+  const { showSpeedMPerS, showEnergyJ, freeSpeedMPerS } = safety.motion;
+  const free = withReading(freeSpeedMPerS, 'metresPerSecond');
+  const energy = withReading(showEnergyJ, 'joulesInShort');
+  const note = freeSpeedMPerS === null ? 'sheet-speed-note-show' : 'sheet-speed-note';
+  return {
+    show_speed:
+      showSpeedMPerS === null ? phrases('sheet-unknown') : withReading(showSpeedMPerS, 'metresPerSecond'),
+    show_speed_note:
+      showSpeedMPerS === null
+        ? phrases('sheet-no-speed-note', { free })
+        : phrases(note, freeSpeedMPerS === null ? { energy } : { energy, free }),
+    moving_mass:
+      safety.movingMassKg === null
+        ? phrases('sheet-unknown')
+        : upTo(context, safety, withReading(safety.movingMassKg, 'kilograms')),
+    moving_mass_note: phrases('sheet-mass-note'),
+  };
+}
+
+function packValues({ phrases }: ReportContext, { pack }: SafetyFigures): Values {
+  const energy = withReading(pack.energyJ, 'wattHours');
+  const count = String(pack.carriedCount);
+  const values = {
+    chemistry: phrases(`chemistry-${pack.chemistry}`),
+    sum: withReading(pack.carriedEnergyJ, 'wattHours'),
+  };
+  return {
+    pack_energy: phrases('sheet-packs', { count, energy }),
+    pack_note: phrases('sheet-pack-note', values),
+  };
+}
+
+function heatValues(context: ReportContext, safety: SafetyFigures): Values {
+  const { phrases } = context;
+  const { caseTemperatureK, heldCaseTemperatureK, neverSettles } = safety.heat;
+  if (caseTemperatureK === null) {
+    return { case: phrases('sheet-unknown'), case_note: phrases('sheet-case-unknown-note') };
+  }
+  // A nominal figure below a cautious one would say that holding for ever is cooler than the show.
+  const tellsMore = heldCaseTemperatureK !== null && heldCaseTemperatureK > caseTemperatureK;
+  const note = neverSettles
+    ? phrases('sheet-case-note-runaway')
+    : tellsMore
+      ? phrases('sheet-case-note', { held: withReading(heldCaseTemperatureK, 'celsius') })
+      : phrases('sheet-case-note-show');
+  const settles = Number.isFinite(caseTemperatureK);
+  const shown = upTo(context, safety, withReading(caseTemperatureK, 'celsius'));
+  return { case: settles ? shown : phrases('sheet-case-endless'), case_note: note };
+}
