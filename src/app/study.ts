@@ -1,3 +1,4 @@
+import { sha256Of } from '../archive/digest.js';
 import type { Assessment } from '../assess/assessment.js';
 import { conclude } from '../assess/conclude.js';
 import { assumptionsFile, type InputFile } from '../input/files.js';
@@ -10,7 +11,9 @@ import { renderJson } from '../render/json/render-json.js';
 import { renderTerminal, type TerminalOptions } from '../render/terminal/render-terminal.js';
 import { buildReport, summarise, type Templates, toResults } from '../report/index.js';
 import { simulateCandidate } from '../simulate/candidate.js';
+import { carriedFiles } from './carried-files.js';
 import { inputHash, inputsAsRead } from './input-hash.js';
+import { type MissingCharacter, placed } from './missing-characters.js';
 
 /** What a run starts from: the study's files, the templates, and what the user wants to try instead. */
 export interface StudyRequest {
@@ -34,8 +37,8 @@ export interface ReportSetting {
 /** What `reportFiles` makes. */
 export interface ReportFiles {
   files: InputFile[];
-  /** Signs that no font has, each with a text it stood in. */
-  missingCharacters: { character: string; context: string }[];
+  /** Signs that no font has. */
+  missingCharacters: MissingCharacter[];
 }
 
 /*
@@ -89,24 +92,26 @@ export function assessStudy(
 /** The assessment as the files of a report: `report.pdf` and `results.json`. */
 export async function reportFiles(
   assessment: Assessment,
-  request: Pick<StudyRequest, 'templates' | 'progress'>,
-  { page, date }: ReportSetting,
+  request: StudyRequest,
+  setting: ReportSetting,
 ): Promise<ReportFiles> {
   // 4 Tell: headings, tables, charts and cautions as data, in the wording of the templates.
   request.progress('writing the report');
-  const document = buildReport(assessment, request.templates, date);
+  const document = buildReport(assessment, request.templates, setting.date);
 
-  // 5 Render: bytes. Fonts and charts are loaded only here.
+  // 5 Render: bytes. Fonts and charts are loaded only here. The PDF carries all that it was made from.
   request.progress('drawing pages and charts');
-  const { loadFonts, renderPdf } = await import('../render/pdf/index.js');
-  const pdf = await renderPdf(document, { fonts: await loadFonts(), pageSize: page });
   const results = new TextEncoder().encode(resultsText(assessment));
+  document.keywords.push(`results ${sha256Of(results)}`);
+  const attachments = carriedFiles({ ...request, setting, resultsBytes: results });
+  const { loadFonts, renderPdf } = await import('../render/pdf/index.js');
+  const pdf = await renderPdf(document, { fonts: await loadFonts(), pageSize: setting.page, attachments });
   return {
     files: [
       { name: 'report.pdf', bytes: pdf.bytes },
       { name: 'results.json', bytes: results },
     ],
-    missingCharacters: pdf.missingCharacters,
+    missingCharacters: placed(pdf.missingCharacters, request),
   };
 }
 

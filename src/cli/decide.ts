@@ -46,6 +46,7 @@ export function addDecide(program: Command, shell: Shell): void {
 async function decide(folder: string, options: DecideOptions, shell: Shell): Promise<void> {
   const app = await import('../app/decide.js');
   const { decidedData, decidedText } = await import('../app/decide-text.js');
+  const { missingCharacterText } = await import('../app/missing-characters.js');
   const { disk } = await import('../archive/store.js');
   const { jsonText } = await import('../archive/json-text.js');
   const words = {
@@ -66,8 +67,7 @@ async function decide(folder: string, options: DecideOptions, shell: Shell): Pro
   const { value } = worked;
   if (value.filed === null)
     return shell.end(value.why === 'usage' ? exitCodes.wrongUsage : exitCodes.cannotWrite);
-  for (const { character, context } of value.missingCharacters)
-    shell.terminal.talk(`warning: no font has ${character}, it is shown as □ in “${context}”`);
+  for (const missing of value.missingCharacters) shell.terminal.talk(missingCharacterText(missing));
   shell.terminal.result(
     options.json ? jsonText(decidedData(value.filed)) : decidedText(value.filed, shell.terminal.width),
   );

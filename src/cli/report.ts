@@ -3,37 +3,59 @@ import { type Command, Option } from 'commander';
 import { reportDate } from './clock.js';
 import { exitCodes } from './exit-codes.js';
 import { writeAtomically } from './files.js';
-import { type Shell, withStudy } from './shell.js';
+import { agreementText, openReport } from './report-from.js';
+import { type Reading, type Shell, withFiles, withStudy } from './shell.js';
 
 interface ReportOptions {
   out: string;
-  page: keyof typeof papers;
+  from?: string;
+  page?: keyof typeof papers;
 }
 
 /** Names of paper on the command line, and in the report. */
 const papers = { a4: 'A4', letter: 'Letter' } as const;
 
-/** `report <study> --out <folder>`: the PDF and the results, and the ranking on the terminal. */
+/** `report <study> --out <folder>`: the PDF and the results, and the ranking on the terminal; or again from a PDF. */
 export function addReport(program: Command, shell: Shell): void {
   program
     .command('report')
     .description('write report.pdf and results.json')
-    .argument('<study>', 'folder with the CSV files')
+    .argument('[study]', 'folder with the CSV files')
+    .option('--from <report.pdf>', 'instead of a study: compute anew from what this report carries')
     .requiredOption('--out <folder>', 'where the report goes; made when it is not there')
-    .addOption(new Option('--page <size>', 'page size').choices(Object.keys(papers)).default('a4'))
+    .addOption(
+      new Option('--page <size>', 'page size; a4, or with --from that of the report').choices(
+        Object.keys(papers),
+      ),
+    )
     .addHelpText('after', '\nExample:  holdwright report data-demo/lantern-parade --out demo-report')
-    .action((folder: string, options: ReportOptions) => report(folder, options, shell));
+    .action((folder: string | undefined, options: ReportOptions, command: Command) => {
+      if ((folder === undefined) === (options.from === undefined))
+        command.error('error: name either a study folder or, with --from, a report.pdf');
+      return report(folder, options, shell);
+    });
 }
 
-async function report(folder: string, { out, page }: ReportOptions, shell: Shell): Promise<void> {
+async function report(
+  folder: string | undefined,
+  { out, page, from }: ReportOptions,
+  shell: Shell,
+): Promise<void> {
+  const carried = from === undefined ? null : await openReport(from, shell);
+  if (carried !== null && 'stop' in carried) return shell.end(carried.stop);
   const { assessStudy, rankingText, reportFiles } = await import('../app/study.js');
-  const worked = await withStudy(shell, folder, [], async (reading) => {
+  const { missingCharacterText } = await import('../app/missing-characters.js');
+  const work = async (reading: Reading) => {
     const assessed = assessStudy(reading);
     if (!assessed.ok) return assessed;
-    const date = reportDate(shell.env, assessed.value.study.about.date, shell.now);
-    const made = await reportFiles(assessed.value, reading, { page: papers[page], date });
+    const date = carried?.settings.date ?? reportDate(shell.env, assessed.value.study.about.date, shell.now);
+    const paper = page === undefined ? (carried?.settings.page ?? 'A4') : papers[page];
+    const made = await reportFiles(assessed.value, reading, { page: paper, date });
     return { ...assessed, value: { assessment: assessed.value, ...made } };
-  });
+  };
+  const worked = carried
+    ? await withFiles(shell, { ...carried, changes: carried.settings.changes }, work)
+    : await withStudy(shell, folder!, [], work);
   if ('stop' in worked) return shell.end(worked.stop);
   try {
     writeAtomically(out, worked.value.files);
@@ -41,11 +63,10 @@ async function report(folder: string, { out, page }: ReportOptions, shell: Shell
     shell.terminal.talk(`error: the report cannot be written to ${out}: ${(error as Error).message}`);
     return shell.end(exitCodes.cannotWrite);
   }
-  for (const { character, context } of worked.value.missingCharacters) {
-    shell.terminal.talk(`warning: no font has ${character}, it is shown as □ in “${context}”`);
-  }
+  for (const missing of worked.value.missingCharacters) shell.terminal.talk(missingCharacterText(missing));
   const written = join(out, 'report.pdf');
   shell.terminal.result(
     rankingText(worked.value.assessment, worked.reading.templates, { ...shell.terminal, written }),
   );
+  if (carried) shell.terminal.result(await agreementText(from!, carried, worked.value.assessment, shell));
 }

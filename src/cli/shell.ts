@@ -43,14 +43,17 @@ export async function withStudy<T>(
     shell.terminal.talk(`error: there is no folder ${folder}\n  hint: holdwright new ${folder} starts one`);
     return { stop: exitCodes.inputErrors };
   }
+  return withFiles(shell, { files, templates: templateTexts(), changes }, work);
+}
+
+/** The same for files that are at hand already. */
+export async function withFiles<T>(
+  shell: Shell,
+  source: Pick<Reading, 'files' | 'templates' | 'changes'>,
+  work: (reading: Reading) => Promise<Result<T>> | Result<T>,
+): Promise<Worked<T>> {
   const progress = startProgress(shell.terminal);
-  const reading: Reading = {
-    files,
-    templates: templateTexts(),
-    changes,
-    version: shell.version,
-    progress: progress.step,
-  };
+  const reading: Reading = { ...source, version: shell.version, progress: progress.step };
   const result = await Promise.resolve(work(reading)).finally(progress.end);
   talkAbout(shell.terminal, result.issues);
   return result.ok ? { value: result.value, reading } : { stop: exitCodes.inputErrors };
