@@ -1,7 +1,7 @@
 import { bytesOf, sha256Of } from '../archive/digest.js';
 import { payloadNames } from '../archive/payload-names.js';
 import { csvwDescription } from '../input/csvw.js';
-import { assumptionsFile } from '../input/files.js';
+import { assumptionsFile, type InputFile } from '../input/files.js';
 import { pointsOfViewFile } from '../input/read-points-of-view.js';
 import type { Attachment } from '../render/pdf/attach.js';
 import { type CarriedFile, carriedNames, settingsText } from './rerun-settings.js';
@@ -10,8 +10,8 @@ import type { ReportSetting, StudyRequest } from './study.js';
 /** What a report carries is made from. */
 export interface Carrying extends Pick<StudyRequest, 'files' | 'templates' | 'changes' | 'version'> {
   setting: ReportSetting;
-  /** Bytes of results.json. */
-  resultsBytes: Uint8Array;
+  /** results.json. */
+  results: InputFile;
 }
 
 /** A file of the run with its bytes as they were read. */
@@ -26,7 +26,7 @@ interface Source {
  * Everything that a report carries so that it can be made again from itself: the inputs as read, the tables that were
  * in force, the results with their schema, a description of the tables, and the settings.
  */
-export function carriedFiles({ setting, resultsBytes, ...request }: Carrying): Attachment[] {
+export function carriedFiles({ setting, results, ...request }: Carrying): Attachment[] {
   const sources = sourcesOf(request);
   const taken = Object.values(carriedNames);
   const names = payloadNames([...taken, ...sources.map(({ name }) => name)]).slice(taken.length);
@@ -41,7 +41,7 @@ export function carriedFiles({ setting, resultsBytes, ...request }: Carrying): A
   const schema = templates[carriedNames.schema];
   return [
     ...sources.map(({ bytes, about }, index) => table(names[index]!, bytes, about)),
-    json('results', 'Data', resultsBytes, 'every figure of the report'),
+    json('results', 'Data', results.bytes, 'every figure of the report'),
     ...(schema === undefined
       ? []
       : [json('schema', 'Supplement', bytesOf(schema), 'JSON Schema of the results')]),

@@ -1,4 +1,4 @@
-import { sha256Of } from '../archive/digest.js';
+import { bytesOf, sha256Of } from '../archive/digest.js';
 import type { Assessment } from '../assess/assessment.js';
 import { conclude } from '../assess/conclude.js';
 import { assumptionsFile, type InputFile } from '../input/files.js';
@@ -14,6 +14,7 @@ import { simulateCandidate } from '../simulate/candidate.js';
 import { carriedFiles } from './carried-files.js';
 import { inputHash, inputsAsRead } from './input-hash.js';
 import { type MissingCharacter, placed } from './missing-characters.js';
+import { carriedNames } from './rerun-settings.js';
 
 /** What a run starts from: the study's files, the templates, and what the user wants to try instead. */
 export interface StudyRequest {
@@ -101,16 +102,13 @@ export async function reportFiles(
 
   // 5 Render: bytes. Fonts and charts are loaded only here. The PDF carries all that it was made from.
   request.progress('drawing pages and charts');
-  const results = new TextEncoder().encode(resultsText(assessment));
-  document.keywords.push(`results ${sha256Of(results)}`);
-  const attachments = carriedFiles({ ...request, setting, resultsBytes: results });
+  const results = { name: carriedNames.results, bytes: bytesOf(resultsText(assessment)) };
+  document.keywords.push(`results ${sha256Of(results.bytes)}`);
+  const attachments = carriedFiles({ ...request, setting, results });
   const { loadFonts, renderPdf } = await import('../render/pdf/index.js');
   const pdf = await renderPdf(document, { fonts: await loadFonts(), pageSize: setting.page, attachments });
   return {
-    files: [
-      { name: 'report.pdf', bytes: pdf.bytes },
-      { name: 'results.json', bytes: results },
-    ],
+    files: [{ name: 'report.pdf', bytes: pdf.bytes }, results],
     missingCharacters: placed(pdf.missingCharacters, request),
   };
 }
