@@ -9,6 +9,7 @@ import {
   PDFDict,
   PDFNumber,
 } from './open-pdf.js';
+import { type Mark, marked } from './operations.js';
 
 /** A font of a file and the codes that its pages write with it. */
 export interface UsedFont {
@@ -62,21 +63,28 @@ export function unicodeOf({ dictionary }: UsedFont): Map<number, string> {
   return map;
 }
 
-/** Text of a page, a line for each stretch that was written at once. */
-export function textOf(pdf: OpenPdf, page: OpenPage): string {
+/** Text that was written at once, and what it stands in. */
+export interface Stretch {
+  text: string;
+  marks: Mark[];
+}
+
+/** The text of a page in the order in which it was written. */
+export function stretchesOf(pdf: OpenPdf, page: OpenPage): Stretch[] {
   const letters = new Map(usedFonts(pdf).map((font) => [font.name, unicodeOf(font)]));
-  const lines: string[] = [];
   let font = new Map<number, string>();
-  for (const { operator, operands } of page.operations) {
+  return marked(page.operations).flatMap(({ operation: { operator, operands }, marks }) => {
     if (operator === 'Tf') font = letters.get(operands[0]!.slice(1)) ?? new Map();
-    if (operator === 'TJ')
-      lines.push(
-        codesIn(operands)
+    if (operator !== 'TJ') return [];
+    return [
+      {
+        text: codesIn(operands)
           .map((code) => font.get(code) ?? '?')
           .join(''),
-      );
-  }
-  return lines.join('\n');
+        marks,
+      },
+    ];
+  });
 }
 
 function codesIn(operands: string[]): number[] {
