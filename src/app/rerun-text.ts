@@ -29,15 +29,17 @@ export function rerunText(
 
 function verdictOn({ different, moved, figures }: Agreement, width: number) {
   if (different.length === 0) return { head: 'Results agree: every figure is the same.', lines: [] };
-  if (moved.length === 0)
-    return {
-      head: `Results agree: ${different.length} figures differ in the last digits of a computer only.`,
-      lines: [],
-    };
-  const places = `${moved.slice(0, mostPlaces).join(', ')}${moved.length > mostPlaces ? ', …' : ''}`;
-  const count = `${moved.length} entr${moved.length === 1 ? 'y' : 'ies'} of results.json differ${moved.length === 1 ? 's' : ''}`;
-  if (figures === null || figures.length === 0)
+  if (moved.length === 0) {
+    const count = counted(different.length, 'figure differs', 'figures differ');
+    return { head: `Results agree: ${count} in the last digits of a computer only.`, lines: [] };
+  }
+  const count = counted(moved.length, 'entry of results.json differs', 'entries of results.json differ');
+  if (figures === null || figures.length === 0) {
+    const places = moved.slice(0, mostPlaces).join(', ') + (moved.length > mostPlaces ? ', …' : '');
     return { head: `Results do not agree: ${count}: ${places}`, lines: [] };
-  const words = movedFigureWords(figures, width, '');
-  return { head: `Results do not agree: ${count}; figures ${words.head}`, lines: words.lines };
+  }
+  const { head, lines } = movedFigureWords(figures, width, '');
+  return { head: `Results do not agree: ${count}; figures ${head}`, lines };
 }
+
+const counted = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
