@@ -14,7 +14,12 @@ const resultsFile = 'results.json';
 /** The results as they were filed; null when the record has none that can be read. */
 export function recordedResults({ stored }: SoundRecord): RecordedResults | null {
   const bytes = stored.payload.get(resultsFile);
-  const read = bytes === undefined ? null : objectFrom(new TextDecoder().decode(bytes));
+  return bytes === undefined ? null : resultsFrom(new TextDecoder().decode(bytes));
+}
+
+/** The same from the text of a results.json. */
+export function resultsFrom(text: string): RecordedResults | null {
+  const read = objectFrom(text);
   if (read === null || !Array.isArray(read.candidates) || !read.candidates.every(isCandidate)) return null;
   const candidates = [...(read.candidates as RecordedCandidate[])].sort((a, b) => a.rank - b.rank);
   return { leader: typeof read.leader === 'string' ? read.leader : null, candidates };

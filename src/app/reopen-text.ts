@@ -1,5 +1,6 @@
 import { printable, quoted } from '../problem/printable.js';
-import { keyFigures, type RecordedCandidate } from './records-figures.js';
+import { movedFigureWords } from './moved-figures.js';
+import type { RecordedCandidate } from './records-figures.js';
 import type { Moved, Reopened } from './reopen.js';
 import { wrapped } from './wrap.js';
 
@@ -69,21 +70,7 @@ function figureLines(
   point: (name: string, text: string) => string[],
 ): string[] {
   if (figures === null) return point('Results', 'those of the record cannot be read');
-  if (figures.length === 0) return point('Results', 'nothing moved');
-  const shown = figures.map(({ label, figure, earlier, later }) => {
-    const { show } = keyFigures.find(({ name }) => name === figure)!;
-    const [before, after] = [earlier, later].map((value) => (value === null ? '–' : show(value)));
-    return { label, isSmall: before === after, text: `${figure} ${before} → ${after}` };
-  });
-  const large = shown.filter(({ isSmall }) => !isSmall);
-  const small = shown.length - large.length;
-  const rest = small === 0 ? '' : `${small} figure${small === 1 ? '' : 's'} moved by less than is shown`;
-  const labels = [...new Set(large.map(({ label }) => label))];
-  const lines = labels.flatMap((label) => {
-    const moved = large.filter((figure) => figure.label === label).map(({ text }) => text);
-    return wrapped(printable(`${label}: ${moved.join(', ')}`), width, `${indent}  `, `${indent}    `);
-  });
-  const head = large.length === 0 ? rest : `moved${rest === '' ? '' : `; ${rest}`}`;
+  const { head, lines } = movedFigureWords(figures, width, indent);
   return [...point('Results', head), ...lines];
 }
 

@@ -1,4 +1,3 @@
-import type { QuantityFigure } from '../archive/day-log.js';
 import type { FileOperations } from '../archive/file-operations.js';
 import type { DecisionRecord } from '../archive/record.js';
 import type { Assessment } from '../assess/assessment.js';
@@ -8,9 +7,10 @@ import { readStudy } from '../input/read-study.js';
 import type { Result } from '../problem/issue.js';
 import { type StudyChange, studyChanges } from './compare-changes.js';
 import { inputsAsRead } from './input-hash.js';
-import { differs, keyFigures, type RecordedCandidate } from './records-figures.js';
+import { type MovedFigure, movedFigures } from './moved-figures.js';
+import type { RecordedCandidate } from './records-figures.js';
 import { findRecord } from './records-find.js';
-import { type RecordedResults, recordedResults } from './records-results.js';
+import { recordedResults } from './records-results.js';
 import { type SoundRecord, studyOf, templatesOf } from './records-source.js';
 import { assessStudy, type StudyRequest } from './study.js';
 
@@ -26,16 +26,6 @@ export interface ReopenRequest extends Omit<StudyRequest, 'files' | 'changes'> {
 export interface Moved<T> {
   earlier: T;
   later: T;
-}
-
-/** A key figure of a candidate that is not what it was. */
-export interface MovedFigure {
-  candidate: string;
-  label: string;
-  /** Name of a key figure. */
-  figure: string;
-  earlier: QuantityFigure;
-  later: QuantityFigure;
 }
 
 /** What moved since a record was filed. */
@@ -137,16 +127,4 @@ function changedValues(
   const before = studyOf(record, templates);
   const after = readStudy(again.files, readAssumptions(again.templates), []);
   return before.ok && after.ok ? studyChanges(before.value, after.value) : [];
-}
-
-function movedFigures(earlier: RecordedResults, later: readonly RecordedCandidate[]): MovedFigure[] {
-  return later.flatMap((candidate) => {
-    const before = earlier.candidates.find(({ id }) => id === candidate.id);
-    if (before === undefined) return [];
-    const { id, label } = candidate;
-    return keyFigures.flatMap(({ name, read }) => {
-      const moved = { earlier: read(before), later: read(candidate) };
-      return differs(moved.earlier, moved.later) ? [{ candidate: id, label, figure: name, ...moved }] : [];
-    });
-  });
 }

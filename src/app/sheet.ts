@@ -5,6 +5,7 @@ import { nearestName } from '../problem/nearest-name.js';
 import { printable } from '../problem/printable.js';
 import { buildSheet, type Fact, type ReportDocument, TemplateError } from '../report/index.js';
 import { tipMotion } from '../simulate/tip-motion.js';
+import { placed } from './missing-characters.js';
 import { assessStudy, type ReportFiles, type ReportSetting, type StudyRequest } from './study.js';
 import { wrapped } from './wrap.js';
 
@@ -52,9 +53,10 @@ export async function safetySheet(request: StudyRequest, wish: SheetWish): Promi
 export async function sheetFiles(
   assessment: Assessment,
   safety: SafetyFigures,
-  { templates, progress }: Pick<StudyRequest, 'templates' | 'progress'>,
+  request: Pick<StudyRequest, 'files' | 'templates' | 'progress'>,
   { page, date }: ReportSetting,
 ): Promise<ReportFiles & { headlines: Fact[] }> {
+  const { templates, progress } = request;
   progress('writing the sheet');
   const { loadFonts, renderPdf } = await import('../render/pdf/index.js');
   const fonts = await loadFonts();
@@ -67,7 +69,11 @@ export async function sheetFiles(
   if (set === null)
     throw new TemplateError('report/sheet.md', 1, 'this is more than one page holds; take some of it out');
   const { bytes, missingCharacters, headlines } = set;
-  return { files: [{ name: sheetName, bytes }], missingCharacters, headlines };
+  return {
+    files: [{ name: sheetName, bytes }],
+    missingCharacters: placed(missingCharacters, request),
+    headlines,
+  };
 }
 
 /** What is made with the largest count from 0 to `most` that fits; null where not even 0 does. Tries `most` first. */

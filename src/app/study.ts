@@ -1,3 +1,4 @@
+import { bytesOf, sha256Of } from '../archive/digest.js';
 import type { Assessment } from '../assess/assessment.js';
 import { beginDraws } from '../assess/certainty/draws.js';
 import { conclude } from '../assess/conclude.js';
@@ -13,7 +14,10 @@ import { renderJson } from '../render/json/render-json.js';
 import { renderTerminal, type TerminalOptions } from '../render/terminal/render-terminal.js';
 import { buildReport, exportTable, summarise, type Templates, toResults } from '../report/index.js';
 import { simulateCandidate } from '../simulate/candidate.js';
+import { carriedFiles } from './carried-files.js';
 import { inputHash, inputsAsRead } from './input-hash.js';
+import { type MissingCharacter, placed } from './missing-characters.js';
+import { carriedNames } from './rerun-settings.js';
 
 /** What a run starts from: the study's files, the templates, and what the user wants to try instead. */
 export interface StudyRequest {
@@ -39,8 +43,8 @@ export interface ReportSetting {
 /** What `reportFiles` makes. */
 export interface ReportFiles {
   files: InputFile[];
-  /** Signs that no font has, each with a text it stood in. */
-  missingCharacters: { character: string; context: string }[];
+  /** Signs that no font has. */
+  missingCharacters: MissingCharacter[];
 }
 
 /*
@@ -97,24 +101,23 @@ export function assessStudy(
 /** The assessment as the files of a report: `report.pdf` and `results.json`. */
 export async function reportFiles(
   assessment: Assessment,
-  request: Pick<StudyRequest, 'templates' | 'progress'>,
-  { page, date }: ReportSetting,
+  request: StudyRequest,
+  setting: ReportSetting,
 ): Promise<ReportFiles> {
   // 4 Tell: headings, tables, charts and cautions as data, in the wording of the templates.
   request.progress('writing the report');
-  const document = buildReport(assessment, request.templates, date);
+  const document = buildReport(assessment, request.templates, setting.date);
 
-  // 5 Render: bytes. Fonts and charts are loaded only here.
+  // 5 Render: bytes. Fonts and charts are loaded only here. The PDF carries all that it was made from.
   request.progress('drawing pages and charts');
+  const results = { name: carriedNames.results, bytes: bytesOf(resultsText(assessment)) };
+  document.keywords.push(`results ${sha256Of(results.bytes)}`);
+  const attachments = carriedFiles({ ...request, setting, results });
   const { loadFonts, renderPdf } = await import('../render/pdf/index.js');
-  const pdf = await renderPdf(document, { fonts: await loadFonts(), pageSize: page });
-  const results = new TextEncoder().encode(resultsText(assessment));
+  const pdf = await renderPdf(document, { fonts: await loadFonts(), pageSize: setting.page, attachments });
   return {
-    files: [
-      { name: 'report.pdf', bytes: pdf.bytes },
-      { name: 'results.json', bytes: results },
-    ],
-    missingCharacters: pdf.missingCharacters,
+    files: [{ name: 'report.pdf', bytes: pdf.bytes }, results],
+    missingCharacters: placed(pdf.missingCharacters, request),
   };
 }
 

@@ -1,3 +1,4 @@
+import { power } from '../quantity/power.js';
 import type { CandidateRun } from '../simulate/outcome.js';
 import type { Candidate, Study } from '../study/study.js';
 import type { Pack, Wiring } from '../study/supply.js';
@@ -44,7 +45,7 @@ export function fuseContinuousA(wiring: Wiring): number | null {
  * 10 A at 1 mm², growing with the area to the power 0.75 (surface against resistance; from experience).
  */
 export function wireContinuousA(wiring: Wiring): number | null {
-  return wiring.areaM2 > 0 ? 10 * (wiring.areaM2 * 1e6) ** 0.75 : null;
+  return wiring.areaM2 > 0 ? 10 * power(wiring.areaM2 * 1e6, 0.75) : null;
 }
 
 /** Length of the start-up surge of one candidate. */

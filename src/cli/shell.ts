@@ -50,12 +50,19 @@ export async function withStudy<T>(
   const files = studyFiles(folder);
   shell.tell(files.issues);
   if (!files.ok) return { stop: exitCodes.inputErrors };
+  return withFiles(shell, { files: files.value, templates: templateTexts(), changes }, work);
+}
+
+/** The same for files that are at hand already. */
+export async function withFiles<T>(
+  shell: Shell,
+  source: Pick<Reading, 'files' | 'templates' | 'changes'>,
+  work: (reading: Reading) => Promise<Result<T>> | Result<T>,
+): Promise<Worked<T>> {
   const progress = startProgress(shell.terminal);
   const { threadsOf } = await import('../app/thread-pool.js');
   const reading: Reading = {
-    files: files.value,
-    templates: templateTexts(),
-    changes,
+    ...source,
     version: shell.version,
     progress: progress.step,
     threads: threadsOf(shell.helpers.called()),

@@ -2,15 +2,14 @@ import * as say from '../problem/command-messages.js';
 import { issueAt } from '../problem/trouble.js';
 import { exitCodes } from './exit-codes.js';
 import type { FileContent } from './files.js';
-import { missingCharacterIssues } from './missing-characters.js';
+import { type Missing, missingCharacterIssues } from './missing-characters.js';
 import type { Shell } from './shell.js';
 
 /** What a command writes. */
 export interface Output {
   /** Those that belong together, the one that can stand alone first. */
   files: readonly FileContent[];
-  /** Signs that no font has, each with a text it stood in. */
-  missingCharacters?: readonly { character: string; context: string }[];
+  missingCharacters?: readonly Missing[];
 }
 
 /**

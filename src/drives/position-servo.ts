@@ -1,4 +1,5 @@
 import { trainBackward } from '../physics/gear-train.js';
+import { power } from '../quantity/power.js';
 import type { DriveType } from './drive-type.js';
 import { positionServoColumns } from './position-servo-columns.js';
 
@@ -16,7 +17,7 @@ export const positionServo: DriveType = {
   startsAtPowerOn: true,
   backward(forwardEfficiency, sheet) {
     const meshCount = sheet.meshCount ?? usualMeshCount;
-    const backward = trainBackward(forwardEfficiency ** (1 / meshCount), meshCount);
+    const backward = trainBackward(power(forwardEfficiency, 1 / meshCount), meshCount);
     return { running: backward, standing: backward, shaken: backward };
   },
   backwardAsStated: (running) => ({ running, standing: running, shaken: running }),

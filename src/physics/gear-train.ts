@@ -1,3 +1,5 @@
+import { power } from '../quantity/power.js';
+
 /** Static over running friction of a mesh where nothing better is known; from memory. */
 const defaultStaticRatio = 1.25;
 
@@ -32,7 +34,7 @@ export function meshBackwardEfficiency(forwardEfficiency: number): number {
  * @source meriam-kraige-dynamics, power through stages in series (M7)
  */
 export function trainForward(meshForward: number, meshCount: number): number {
-  return meshForward ** meshCount;
+  return power(meshForward, meshCount);
 }
 
 /**
@@ -43,7 +45,7 @@ export function trainForward(meshForward: number, meshCount: number): number {
  * @source meriam-kraige-dynamics, power through stages in series (M7)
  */
 export function trainBackward(meshForward: number, meshCount: number): number {
-  return Math.max(0, meshBackwardEfficiency(meshForward)) ** meshCount;
+  return power(Math.max(0, meshBackwardEfficiency(meshForward)), meshCount);
 }
 
 /**

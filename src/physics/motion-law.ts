@@ -86,7 +86,7 @@ export function lawVelocity(law: MotionLaw, timeFraction: number): number {
     case 'poly-345':
       return 30 * t * t * (1 - t) * (1 - t);
     case 'poly-4567':
-      return 140 * (t * (1 - t)) ** 3;
+      return 140 * (t * (1 - t)) ** 2 * t * (1 - t);
   }
 }
 

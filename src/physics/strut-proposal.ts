@@ -1,3 +1,4 @@
+import { power } from '../quantity/power.js';
 /** What a strut has to do, and what is known of the drive that is meant to do it. */
 export interface StrutTask {
   /** Travel of the drive. */
@@ -124,7 +125,7 @@ function gridArmsMm(tipDistanceM: number): number[] {
   const largestMm = Math.floor(tipDistanceM * 1000 + 1e-9);
   const armsMm = new Set<number>();
   for (let i = 0; i < gridArmCount; i++) {
-    armsMm.add(Math.round(smallestArmMm * (largestMm / smallestArmMm) ** (i / (gridArmCount - 1))));
+    armsMm.add(Math.round(smallestArmMm * power(largestMm / smallestArmMm, i / (gridArmCount - 1))));
   }
   return [...armsMm];
 }

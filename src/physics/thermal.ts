@@ -1,3 +1,4 @@
+import { power } from '../quantity/power.js';
 import { findRoot } from './integrate.js';
 
 /** A drive as two lumps of heat: winding and case. */
@@ -48,7 +49,7 @@ export function boxSurfaceM2(lengthM: number, widthM: number, heightM: number): 
  * @returns m²
  */
 export function surfaceFromMassM2(massKg: number): number {
-  return plainDriveM2 * (massKg / plainDriveKg) ** (2 / 3);
+  return plainDriveM2 * power(massKg / plainDriveKg, 2 / 3);
 }
 
 /**

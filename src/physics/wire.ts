@@ -1,3 +1,4 @@
+import { power } from '../quantity/power.js';
 import { copperReferenceK, copperResistivityOhmM } from './constants.js';
 import { copperResistanceRatio } from './dc-motor.js';
 
@@ -15,7 +16,7 @@ const fuseContinuousFraction = 0.75;
  * @source astm-b258, definition of the sizes
  */
 export function awgDiameterM(gauge: number): number {
-  return 0.127e-3 * 92 ** ((36 - gauge) / 39);
+  return 0.127e-3 * power(92, (36 - gauge) / 39);
 }
 
 /**
@@ -48,7 +49,7 @@ export function wireResistanceOhm(lengthM: number, areaM2: number, temperatureK 
  * @returns A
  */
 export function wireContinuousCurrentA(areaM2: number): number {
-  return Math.min(currentAtOneSquareMillimetreA * (areaM2 * 1e6) ** 0.75, largestDensityAPerM2 * areaM2);
+  return Math.min(currentAtOneSquareMillimetreA * power(areaM2 * 1e6, 0.75), largestDensityAPerM2 * areaM2);
 }
 
 /**

@@ -1,4 +1,5 @@
 import { hourS, inchM } from './exact.js';
+import { power } from './power.js';
 import { linear, shifted, type Unit } from './unit.js';
 
 const electrical: Unit[] = [
@@ -44,7 +45,7 @@ const thermal: Unit[] = [
 
 /** Diameter of an American wire gauge: 0.127 mm × 92^((36 − n)/39), ASTM B258; area of the round wire. */
 function gaugeAreaM2(gauge: number): number {
-  const diameterM = 0.005 * inchM * 92 ** ((36 - gauge) / 39);
+  const diameterM = 0.005 * inchM * power(92, (36 - gauge) / 39);
   return (Math.PI / 4) * diameterM * diameterM;
 }
 

@@ -1,4 +1,5 @@
 import { inverseNormalShare, normalShare } from './normal.js';
+import { power } from './power.js';
 import type { Spread } from './spread.js';
 
 /** Standard deviations inside the 95 % interval that `±` states. */
@@ -56,7 +57,7 @@ type Shaped<S extends Spread['shape']> = Extract<Spread, { shape: S }>;
 
 const quantileOf = {
   uniform({ low, high }: Shaped<'uniform'>, _nominal: number, p: number): number {
-    return isLogarithmic(low, high) ? low * (high / low) ** p : low + (high - low) * p;
+    return isLogarithmic(low, high) ? low * power(high / low, p) : low + (high - low) * p;
   },
   triangular({ low, mode, high }: Shaped<'triangular'>, _nominal: number, p: number): number {
     if (!isLogarithmic(low, high)) return triangle(low, mode, high, p);

@@ -43,6 +43,7 @@ const packageHomes: Record<string, string[]> = {
   pdfkit: ['render'],
   'dejavu-fonts-ttf': ['render'],
   '@expo-google-fonts/source-sans-3': ['render'],
+  '@cantoo/pdf-lib': ['archive'],
   commander: ['cli'],
 };
 

@@ -43,6 +43,23 @@ describe('purity', () => {
   });
 });
 
+describe('powers', () => {
+  const open: typeof impure = [
+    [
+      'leaves the last digit to the engine: use power()',
+      (node) =>
+        (ts.isBinaryExpression(node) &&
+          node.operatorToken.kind === ts.SyntaxKind.AsteriskAsteriskToken &&
+          node.right.getText() !== '2') ||
+        (ts.isPropertyAccessExpression(node) && node.getText() === 'Math.pow'),
+    ],
+  ];
+
+  it('with another exponent than 2 are the same on every engine', () => {
+    expect(sources().flatMap((path) => found(path, open))).toEqual([]);
+  });
+});
+
 describe('kinds of drive', () => {
   const byKind: typeof impure = [
     [

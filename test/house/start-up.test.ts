@@ -22,7 +22,7 @@ it('help and version load the command line only: no study, no charts, no PDF', (
 });
 
 it('charts and PDF are loaded by whoever writes a report, and by nobody else', () => {
-  const heavy = ['vega', 'vega-lite', 'pdfkit'];
+  const heavy = ['vega', 'vega-lite', 'pdfkit', '@cantoo/pdf-lib'];
   const outside = sources().filter((path) => !path.startsWith('src/render/'));
   const early = outside.filter((path) => [...loadedAtStart(path)].some((name) => heavy.includes(name)));
   expect(early).toEqual([]);

@@ -169,6 +169,28 @@ describe('the file', () => {
     expect(Number(/\/Count (\d+)/.exec(body)![1])).toBe(report.sections.length + 1);
   });
 
+  it('leads the bookmark of a section in the middle of a page to its heading', async () => {
+    const above = Array.from({ length: 10 }, (_, index) => paragraph(`line ${index}`));
+    const document = documentOf(...above);
+    const [first] = document.sections;
+    const blocks = [{ kind: 'heading' as const, level: 2 as const, text: 'Below', id: 'below' }];
+    document.sections.push({ ...first!, title: 'B', startsPage: false, blocks });
+    const source = Buffer.from((await plain(document)).bytes).toString('latin1');
+    const tops = [...source.matchAll(/\/XYZ 0 ([\d.]+) 0/g)].map(([, top]) => Number(top));
+    expect(tops).toHaveLength(2);
+    expect(tops[0]! - tops[1]!).toBeGreaterThan(10 * 12);
+    expect(pdfPages(Buffer.from(source, 'latin1'))).toHaveLength(1);
+  });
+
+  it('has an identifier that follows from all that it holds, not from title and date alone', async () => {
+    const idOf = async (text: string) => {
+      const source = Buffer.from((await plain(documentOf(paragraph(text)))).bytes).toString('latin1');
+      return /\/ID \[<([0-9a-f]{32})> <\1>\]/.exec(source)![1];
+    };
+    const [one, other, again] = [await idOf('one'), await idOf('two'), await idOf('one')];
+    expect([one === other, one === again]).toEqual([false, true]);
+  });
+
   it('closes every marked stretch and every saved state on each page', () => {
     const source = Buffer.from(bytes).toString('latin1');
     const count = (pattern: RegExp) => source.match(pattern)?.length ?? 0;

@@ -1,3 +1,4 @@
+import { createHash, type Hash } from 'node:crypto';
 import PDFDocument from 'pdfkit';
 
 /** What pdfkit keeps about one entry of the outline; not in its types. */
@@ -10,13 +11,32 @@ interface OutlineNode {
 interface Internals {
   info: Record<string, unknown>;
   outline: OutlineNode;
+  _id: Uint8Array;
 }
+
+/** Bytes of a file identifier. */
+const idLength = 16;
 
 /**
  * A pdfkit document that other programs can read for a long time: its metadata are well-formed XML whatever the
- * title says, and its outline counts its open entries.
+ * title says, its outline counts its open entries, and its identifier follows from all that it holds.
  */
 export class ArchivalDocument extends PDFDocument {
+  /** Over every byte so far; made on the first, which pdfkit writes before fields of a subclass are set. */
+  declare private digest: Hash | undefined;
+
+  override push(chunk: Uint8Array | null): boolean {
+    this.digest ??= createHash('sha256');
+    if (chunk !== null) this.digest.update(chunk);
+    return super.push(chunk);
+  }
+
+  /** Writes the cross references and the trailer; pdfkit's identifier would know the title and the date only. */
+  protected _finalize(): void {
+    (this as unknown as Internals)._id = new Uint8Array(this.digest!.copy().digest().subarray(0, idLength));
+    Object.getPrototypeOf(ArchivalDocument.prototype)._finalize.call(this);
+  }
+
   /** Writes the XML metadata with every text escaped; the Info dictionary is already written by then. */
   override endMetadata(): void {
     const self = this as unknown as Internals;

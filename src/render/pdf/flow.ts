@@ -7,12 +7,17 @@ export class Flow {
   /** Running head of every page so far. */
   readonly runningHeads: string[] = [];
   private runningHead = '';
+  private tellTop: ((y: number) => void) | undefined;
 
   constructor(private readonly press: Press) {}
 
-  /** Starts a section; on a page of its own if it wants one or nothing has been placed yet. */
-  startSection(runningHead: string, startsPage: boolean): void {
+  /**
+   * Starts a section; on a page of its own if it wants one or nothing has been placed yet.
+   * @param tellTop is told where the section's first box stands, on its page
+   */
+  startSection(runningHead: string, startsPage: boolean, tellTop?: (y: number) => void): void {
     this.runningHead = runningHead;
+    this.tellTop = tellTop;
     if (startsPage || this.runningHeads.length === 0) this.newPage();
   }
 
@@ -46,6 +51,8 @@ export class Flow {
       this.y += box.repeated.height;
     }
     if (this.last) this.y += gap;
+    this.tellTop?.(this.y);
+    this.tellTop = undefined;
     box.draw(geometry.left, this.y);
     this.y += box.height;
     this.last = box;

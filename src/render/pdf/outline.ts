@@ -14,11 +14,15 @@ export class Outline {
     private readonly appendixTitle: string,
   ) {}
 
-  /** Adds a section that starts on the present page. */
-  addSection(section: Section): void {
+  /**
+   * Adds a section that starts on the present page.
+   * @param top height on the page to which its bookmark leads
+   */
+  addSection(section: Section, top: number): void {
     const root = this.press.document.outline as unknown as Entry;
     const options = (expanded: boolean) => ({
-      top: 0,
+      top,
+      // pdfkit counts from the right edge: this is the left one.
       left: this.press.geometry.width,
       fit: false,
       expanded,

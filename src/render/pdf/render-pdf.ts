@@ -1,5 +1,6 @@
 import type { ReportDocument, Section } from '../../report/document.js';
 import { ArchivalDocument } from './archival-document.js';
+import { type Attachment, attachFiles } from './attach.js';
 import { layoutBlock } from './blocks/layout-block.js';
 import type { Press } from './box.js';
 import { prepareCharts } from './chart/prepare-chart.js';
@@ -15,6 +16,8 @@ import { Typesetter } from './typesetter.js';
 export interface PdfOptions {
   fonts: FontBytes;
   pageSize: PageSize;
+  /** Files that travel inside. */
+  attachments?: readonly Attachment[];
   /** Uncompressed files can be read as text; for tests. */
   compress?: boolean;
 }
@@ -27,8 +30,8 @@ export interface RenderedPdf {
 }
 
 /**
- * Sets a report as a tagged PDF: real text, vector charts, embedded fonts. The same document, fonts and page size
- * give the same bytes.
+ * Sets a report as a tagged PDF for archives (PDF/A-3a): real text, vector charts, embedded fonts, and the files that
+ * were given along. The same document, fonts, files and page size give the same bytes.
  */
 export async function renderPdf(report: ReportDocument, options: PdfOptions): Promise<RenderedPdf> {
   const geometry = geometryOf(options.pageSize);
@@ -41,14 +44,14 @@ export async function renderPdf(report: ReportDocument, options: PdfOptions): Pr
   const outline = new Outline(press, report.appendixTitle);
   for (const section of report.sections) placeSection(press, flow, outline, section);
   drawFurniture(press, report, flow.runningHeads);
+  attachFiles(document, options.attachments ?? [], dateOf(report.date));
   const pageCount = document.bufferedPageRange().count;
   document.end();
   return { bytes: await bytes, pageCount, missingCharacters: typesetter.missingCharacters() };
 }
 
 function placeSection(press: Press, flow: Flow, outline: Outline, section: Section): void {
-  flow.startSection(section.runningHead, section.startsPage);
-  outline.addSection(section);
+  flow.startSection(section.runningHead, section.startsPage, (top) => outline.addSection(section, top));
   const parent = press.tags.open(null, 'Sect', { title: section.title });
   const headingLevel = { current: section.startsPage ? 0 : 1 };
   const { textWidth: width } = press.geometry;
@@ -71,20 +74,28 @@ function openDocument(report: ReportDocument, geometry: Geometry, options: PdfOp
     bufferPages: true,
     compress: options.compress ?? true,
     pdfVersion: '1.7',
+    subset: 'PDF/A-3a',
     tagged: true,
     lang: report.language,
     displayTitle: true,
     font: '',
     info: {
-      Title: report.title,
-      Author: report.author,
-      Subject: report.subject,
-      Keywords: report.keywords.join(', '),
-      Creator: 'holdwright',
-      Producer: 'holdwright (pdfkit)',
+      ...written({
+        Title: report.title,
+        Author: report.author,
+        Subject: report.subject,
+        Keywords: report.keywords.join(', '),
+        Creator: 'holdwright',
+        Producer: 'holdwright (pdfkit)',
+      }),
       CreationDate: dateOf(report.date),
     },
   } as PDFKit.PDFDocumentOptions);
+}
+
+/** What is empty is left out: the XML metadata leave it out too, and the two must say the same. */
+function written(texts: Record<string, string>): Record<string, string> {
+  return Object.fromEntries(Object.entries(texts).filter(([, text]) => text !== ''));
 }
 
 /** The report's own date, so that no clock gets into the file. */

@@ -94,7 +94,7 @@ export function bringTable(plan: DayPlan): Block[] {
       cells: [cell(String(count)), head(capitalised(item)), cell(sentence(reason))],
     }),
   );
-  const columns = [figureColumn('', '', 0.25), wordColumn('', 1.6), wordColumn('', 4)];
+  const columns = [figureColumn('Count', '', 0.3), wordColumn('Bring', 1.6), wordColumn('Why', 4)];
   return [{ kind: 'table', title: '', columns, rows, note: [], rowHeads: false, compact: true }];
 }
 

@@ -29,7 +29,8 @@ export function chiSquareShare(x: number, degreeCount: number): number {
  */
 export function chiSquarePoint(share: number, degreeCount: number): number {
   const ninth = 2 / (9 * degreeCount);
-  let x = degreeCount * Math.max(0.01, 1 - ninth + inverseNormalShare(share) * Math.sqrt(ninth)) ** 3;
+  const root = Math.max(0.01, 1 - ninth + inverseNormalShare(share) * Math.sqrt(ninth));
+  let x = degreeCount * root * root * root;
   for (let i = 0; i < largestIterations; i++) {
     const step = (chiSquareShare(x, degreeCount) - share) / Math.exp(logDensity(x, degreeCount));
     const next = Math.max(x / 8, x - step);

@@ -41,10 +41,17 @@ export function tableBoxes(press: Press, table: TableBlock, width: number, paren
   return [...titleBoxes(sheet), ...(head ? [headBox(sheet, head)] : []), ...rows, ...note];
 }
 
-function titleBoxes({ press, table, width, parent }: Sheet): Box[] {
+/** The title, as the first part of the table. */
+function titleBoxes(sheet: Sheet): Box[] {
+  const { press, table, width } = sheet;
   if (table.title === '') return [];
-  const [box] = paragraphBoxes(press, [{ text: table.title }], type.subheading, width, parent);
-  return box ? [{ ...box, before: 8, after: 2, keepWithNext: true }] : [];
+  const style = type.subheading;
+  const lines = breakLines(press.typesetter, [{ text: table.title }], style, width);
+  const draw = (x: number, y: number): void => {
+    const caption = press.tags.open(openTable(sheet), 'Caption');
+    press.tags.add(caption, 'P', () => drawLines(press.typesetter, lines, style, { x, y, width }));
+  };
+  return [{ height: lines.length * style.leading, before: 8, after: 2, keepWithNext: true, draw }];
 }
 
 function openTable(sheet: Sheet): Tag {
