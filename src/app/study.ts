@@ -1,4 +1,5 @@
 import type { Assessment } from '../assess/assessment.js';
+import type { Choice } from '../assess/choosing/rank-again.js';
 import { conclude } from '../assess/conclude.js';
 import { assumptionsFile, type InputFile } from '../input/files.js';
 import { howToMeasure } from '../input/how-to-measure.js';
@@ -6,9 +7,10 @@ import { readAssumptions } from '../input/read-assumptions.js';
 import { readPointsOfView } from '../input/read-points-of-view.js';
 import { readStudy } from '../input/read-study.js';
 import type { Result } from '../problem/issue.js';
+import { type FormatName, formats } from '../render/index.js';
 import { renderJson } from '../render/json/render-json.js';
 import { renderTerminal, type TerminalOptions } from '../render/terminal/render-terminal.js';
-import { buildReport, summarise, type Templates, toResults } from '../report/index.js';
+import { buildReport, summarise, type Templates, toResults, weighingOf } from '../report/index.js';
 import { simulateCandidate } from '../simulate/candidate.js';
 import { inputHash, inputsAsRead } from './input-hash.js';
 
@@ -22,11 +24,20 @@ export interface StudyRequest {
   version: string;
   /** Told as each step begins. */
   progress(step: string): void;
+  /** Given all that the ranking was made from, for a page that ranks again. */
+  keepChoice?(choice: Choice): void;
 }
+
+/** Formats in which a collaborator reads a report. */
+export type ReportFormat = Extract<FormatName, 'pdf' | 'html'>;
 
 /** How a report is set. */
 export interface ReportSetting {
   page: 'A4' | 'Letter';
+  /** Formats to write beside the results; the PDF when not said. */
+  formats?: readonly ReportFormat[];
+  /** Lets the reader of the HTML page set other weights and drop limits. */
+  choice?: Choice;
   /** ISO date-time that the report carries. */
   date: string;
 }
@@ -81,33 +92,38 @@ export function assessStudy(
       views,
       depth,
       progress,
+      ...(request.keepChoice && { keepChoice: request.keepChoice }),
     },
   );
   return { ok: true, value: assessment, issues };
 }
 
-/** The assessment as the files of a report: `report.pdf` and `results.json`. */
+/** The assessment as the files of a report: `results.json`, and the pages in the wanted formats. */
 export async function reportFiles(
   assessment: Assessment,
   request: Pick<StudyRequest, 'templates' | 'progress'>,
-  { page, date }: ReportSetting,
+  { page, date, choice, formats: wanted = ['pdf'] }: ReportSetting,
 ): Promise<ReportFiles> {
   // 4 Tell: headings, tables, charts and cautions as data, in the wording of the templates.
   request.progress('writing the report');
-  const document = buildReport(assessment, request.templates, date);
+  const { templates } = request;
+  const report = {
+    document: buildReport(assessment, templates, date),
+    summary: summarise(assessment, templates, date),
+    results: toResults(assessment),
+    ...(choice && { weighing: weighingOf(assessment, choice, templates, date) }),
+  };
 
   // 5 Render: bytes. Fonts and charts are loaded only here.
   request.progress('drawing pages and charts');
-  const { loadFonts, renderPdf } = await import('../render/pdf/index.js');
-  const pdf = await renderPdf(document, { fonts: await loadFonts(), pageSize: page });
-  const results = new TextEncoder().encode(resultsText(assessment));
-  return {
-    files: [
-      { name: 'report.pdf', bytes: pdf.bytes },
-      { name: 'results.json', bytes: results },
-    ],
-    missingCharacters: pdf.missingCharacters,
-  };
+  const made: ReportFiles = { files: [], missingCharacters: [] };
+  for (const name of [...wanted, 'json'] as const) {
+    const { fileName, render } = formats[name];
+    const { bytes, missingCharacters } = await render(report, { pageSize: page, width: 80, colour: false });
+    made.files.push({ name: fileName!, bytes });
+    made.missingCharacters.push(...missingCharacters);
+  }
+  return made;
 }
 
 /** The results as JSON text, the contract of whoever reads them with a program. */

@@ -1,4 +1,5 @@
 import type { ReportDocument, ReportSummary, Results } from '../report/index.js';
+import type { Weighing } from '../report/weighing.js';
 import type { PageSize } from './pdf/style.js';
 
 /** What the formats are made from: the report, its summary, and the bare results. */
@@ -6,6 +7,8 @@ export interface Renderable {
   document: ReportDocument;
   summary: ReportSummary;
   results: Results;
+  /** What a reader of the page may set otherwise; left out for a page that only shows. */
+  weighing?: Weighing;
 }
 
 export interface RenderSettings {
@@ -30,7 +33,7 @@ export interface Format {
   render(report: Renderable, settings: RenderSettings): Promise<Rendered>;
 }
 
-export type FormatName = 'pdf' | 'json' | 'terminal';
+export type FormatName = 'pdf' | 'html' | 'json' | 'terminal';
 
 /** Every format the report comes in. A new one is one folder and one line here; each loads what it needs when asked. */
 export const formats: Record<FormatName, Format> = {
@@ -39,6 +42,13 @@ export const formats: Record<FormatName, Format> = {
     render: async ({ document }, { pageSize }) => {
       const { loadFonts, renderPdf } = await import('./pdf/index.js');
       return renderPdf(document, { fonts: await loadFonts(), pageSize });
+    },
+  },
+  html: {
+    fileName: 'report.html',
+    render: async ({ document, weighing }) => {
+      const { renderHtml } = await import('./html/render-html.js');
+      return { bytes: await renderHtml(document, weighing), missingCharacters: [] };
     },
   },
   json: {

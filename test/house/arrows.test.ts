@@ -14,7 +14,8 @@ const mayImport: Record<string, string[]> = {
   simulate: ['study', 'drives', 'physics', 'quantity'],
   assess: ['simulate', 'study', 'drives', 'quantity', 'sources'],
   report: ['assess', 'simulate', 'study', 'drives', 'quantity', 'sources'],
-  render: ['report', 'quantity'],
+  page: ['assess'],
+  render: ['report', 'quantity', 'page'],
   archive: ['assess', 'problem'],
   app: [
     'problem',
@@ -43,6 +44,7 @@ const packageHomes: Record<string, string[]> = {
   pdfkit: ['render'],
   'dejavu-fonts-ttf': ['render'],
   '@expo-google-fonts/source-sans-3': ['render'],
+  '@fontsource/source-sans-3': ['render'],
   commander: ['cli'],
 };
 
