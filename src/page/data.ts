@@ -9,6 +9,9 @@ export interface PageData {
   /** Units of weight of each named step. */
   steps: Record<string, number>;
   candidates: PageCandidate[];
+  /** Passing in a smaller share of the draws is passing on paper. */
+  onPaperFraction: number;
+  /** Short texts; `{candidate}` and the like are filled in. */
   words: Record<string, string>;
 }
 
@@ -17,6 +20,8 @@ export interface PageCandidate {
   id: string;
   label: string;
   rank: number;
+  /** Names of limits that it fails and that cannot be dropped. */
+  alwaysFails: string[];
   worthScores: number[];
   passes: boolean | null;
   limitPasses: (boolean | null)[];
@@ -44,7 +49,7 @@ export function choiceFrom(data: PageData): Choice {
     limits: limits.map(({ id }) => id),
     candidates: data.candidates.map(({ id, worthScores, passes, limitPasses, worths, always, ...own }) => ({
       ...{ id, worthScores, passes, limitPasses },
-      worths: worthsFrom(worths),
+      drawnWorthScores: worthsFrom(worths),
       tiers: tiersFrom(always, drawCount),
       limitTiers: own.limits.map((packed) => tiersFrom(packed, drawCount)),
     })),

@@ -1,6 +1,6 @@
 import { type Choice, type RankedAgain, rankAgain } from '../assess/choosing/rank-again.js';
 import { choiceFrom, type PageData } from './data.js';
-import { percent, showRows } from './ranking-rows.js';
+import { filled, percent, showRows } from './ranking-rows.js';
 import { addressOf, commandOf, type View, viewFrom } from './view.js';
 
 /** Value of the radio button that keeps the study's own weight. */
@@ -54,16 +54,25 @@ function show(): View {
   return view;
 }
 
+/** The new order in one or two sentences, for who does not see the table. */
 function statusOf(ranked: readonly RankedAgain[], view: View): string {
-  const { words, candidates } = data;
   const [first] = ranked;
   if (first === undefined) return '';
-  const { label } = candidates.find(({ id }) => id === first.id)!;
-  const lead =
-    first.leadFraction === null ? '' : `, ${words.leads!.toLowerCase()} ${percent(first.leadFraction)}`;
-  const isOwn = view.steps.size === 0 && view.off.size === 0;
-  const found = `${words.first} ${label}, ${words.score!.toLowerCase()} ${first.score.toFixed(2)}${lead}.`;
-  return isOwn ? `${found} ${words.unchanged}` : found;
+  const { words } = data;
+  const often = ranked.reduce((most, own) =>
+    (own.leadFraction ?? 0) > (most.leadFraction ?? 0) ? own : most,
+  );
+  const sentences = [
+    sentence(first.leadFraction === null ? words['first-nominal'] : words.first, first),
+    ...(often === first ? [] : [sentence(words['most-often'], often)]),
+    ...(view.steps.size === 0 && view.off.size === 0 ? [words.unchanged] : []),
+  ];
+  return sentences.join(' ');
+}
+
+function sentence(text: string | undefined, { id, score, leadFraction }: RankedAgain): string {
+  const candidate = data.candidates.find((one) => one.id === id)!.label;
+  return filled(text, { candidate, score: score.toFixed(2), share: percent(leadFraction) });
 }
 
 /** The address follows what is set, without a new entry in the history for every step. */
@@ -86,6 +95,7 @@ form.addEventListener('change', showAndKeep);
 form.addEventListener('reset', () => setTimeout(showAndKeep));
 window.addEventListener('hashchange', followAddress);
 form.hidden = false;
+part('no-script').hidden = true;
 // What a browser kept of an earlier visit gives way to the address.
 setForm({ steps: new Map(), off: new Set() });
 show();

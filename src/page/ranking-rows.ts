@@ -9,13 +9,24 @@ export function percent(share: number | null): string {
   return `${(share * 100).toFixed(0)}\u00a0%`;
 }
 
+/** A short text with its values put in: `{score}`. */
+export function filled(text: string | undefined, values: Record<string, string>): string {
+  return (text ?? '').replace(/\{(\w+)\}/g, (whole, name: string) => values[name] ?? whole);
+}
+
 /** What the limits column says of a candidate. */
-export function limitsText({ passes, failedLimits }: RankedAgain, isStuck: boolean, data: PageData): string {
-  const { words, limits } = data;
+export function limitsText(own: RankedAgain, data: PageData): string {
+  const { words, limits, onPaperFraction } = data;
+  const { passes, passFraction, failedLimits } = own;
   if (passes === null) return words['not-judged']!;
-  if (passes) return words['passes-all']!;
-  const names = limits.filter(({ id }) => failedLimits.includes(id)).map(({ label }) => label);
-  return `${words.fails} ${[...(isStuck ? [words.always!] : []), ...names].join(', ')}`;
+  if (!passes) {
+    const names = limits.filter(({ id }) => failedLimits.includes(id)).map(({ label }) => label);
+    const { alwaysFails } = data.candidates.find(({ id }) => id === own.id)!;
+    return filled(words.fails, { limits: [...alwaysFails, ...names].join(', ') });
+  }
+  return passFraction !== null && passFraction < onPaperFraction
+    ? filled(words['on-paper'], { share: percent(passFraction) })
+    : words['passes-all']!;
 }
 
 /** Fills the table of the page with a ranking. */
@@ -23,7 +34,7 @@ export function showRows(body: HTMLElement, ranked: readonly RankedAgain[], data
   body.replaceChildren(
     ...ranked.map((own, index) => {
       const candidate = data.candidates.find(({ id }) => id === own.id)!;
-      const limits = limitsText(own, candidate.passes === false, data);
+      const limits = limitsText(own, data);
       const row = document.createElement('tr');
       row.dataset.candidate = own.id;
       row.dataset.leads = String(own.leadFraction);
@@ -31,13 +42,18 @@ export function showRows(body: HTMLElement, ranked: readonly RankedAgain[], data
         cell('td', String(index + 1), 'right'),
         cell('td', String(candidate.rank), 'right muted'),
         cell('th', candidate.label, 'name'),
-        cell('td', limits, own.passes === false ? 'bad' : own.passes ? 'good' : 'muted'),
+        cell('td', limits, toneOf(own, data)),
         scoreCell(own.score),
         cell('td', percent(own.leadFraction), 'right'),
       );
       return row;
     }),
   );
+}
+
+function toneOf({ passes, passFraction }: RankedAgain, { onPaperFraction }: PageData): string {
+  if (passes === false) return 'bad';
+  return passes && !(passFraction !== null && passFraction < onPaperFraction) ? 'good' : '';
 }
 
 function cell(name: 'td' | 'th', text: string, classes: string): HTMLTableCellElement {

@@ -1,4 +1,5 @@
 import type { Assessment } from '../assess/assessment.js';
+import { onPaperBelow } from '../assess/certainty/findings.js';
 import type { Choice } from '../assess/choosing/rank-again.js';
 import { importanceSteps } from '../study/choosing.js';
 import { markedLabel, reportContext } from './context.js';
@@ -22,16 +23,21 @@ export interface Weighing {
   /** What the steps mean, and what never can be dropped. */
   notes: string[];
   /** Named steps of importance, least first, with their units of weight. */
-  steps: { id: string; label: string; units: number }[];
+  steps: { id: string; label: string; weightScore: number }[];
   criteria: Named[];
   limits: Named[];
-  /** In rank order, as the study ranks them. */
-  candidates: Named[];
+  /** In rank order, as the study ranks them, each with the limits that it fails whatever is dropped. */
+  candidates: { id: string; label: string; alwaysFails: string[] }[];
+  /** Passing in a smaller share of the draws is passing on paper. */
+  onPaperFraction: number;
   words: Record<(typeof wordNames)[number], string>;
   choice: Choice;
 }
 
-/** Short texts of the part, each `weighing-<name>` among the phrases. */
+/**
+ * Short texts of the part, each `weighing-<name>` among the phrases. What is only known while the page is read stays
+ * in them as `{candidate}`, `{score}`, `{share}`, `{limits}`.
+ */
 const wordNames = [
   'as-set',
   'criteria',
@@ -44,10 +50,12 @@ const wordNames = [
   'score',
   'leads',
   'passes-all',
+  'on-paper',
   'fails',
   'not-judged',
-  'always',
   'first',
+  'first-nominal',
+  'most-often',
   'unchanged',
   'no-weight',
   'terminal',
@@ -60,17 +68,22 @@ export function weighingOf(source: Assessment, choice: Choice, templates: Templa
   const context = reportContext(source, templates, date);
   const { phrases, currency, assessment } = context;
   const say = (name: string, values: Record<string, string> = {}) => phrases(`weighing-${name}`, values);
-  const steps = Object.entries(importanceSteps).map(([id, units]) => ({
+  const steps = Object.entries(importanceSteps).map(([id, weightScore]) => ({
     id,
     label: say(`step-${id}`),
-    units,
+    weightScore,
   }));
+  const open = Object.fromEntries(
+    ['candidate', 'score', 'share', 'limits'].map((name) => [name, `{${name}}`]),
+  );
   const { criteria } = assessment.study;
   return {
     title: say('title'),
     intro: say('intro', { draws: countText(choice.drawCount) }),
     notes: [
-      say('note-steps', { steps: steps.map(({ label, units }) => `${label} ${units}`).join(', ') }),
+      say('note-steps', {
+        steps: steps.map(({ label, weightScore }) => `${label} ${weightScore}`).join(', '),
+      }),
       say('note-limits'),
     ],
     steps,
@@ -88,9 +101,12 @@ export function weighingOf(source: Assessment, choice: Choice, templates: Templa
     candidates: context.candidates.map((candidate) => ({
       id: candidate.id,
       label: markedLabel(candidate),
-      note: '',
+      alwaysFails: candidate.limits
+        .filter(({ criterion, passes }) => passes === false && !choice.limits.includes(criterion))
+        .map(({ criterion }) => limitName(criterion)),
     })),
-    words: Object.fromEntries(wordNames.map((name) => [name, say(name)])) as Weighing['words'],
+    words: Object.fromEntries(wordNames.map((name) => [name, say(name, open)])) as Weighing['words'],
+    onPaperFraction: onPaperBelow,
     choice,
   };
 }

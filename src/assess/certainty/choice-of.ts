@@ -47,7 +47,7 @@ export function choiceOf(
         ),
         passes: passesAll(fixed),
         limitPasses: each.map(passesAll),
-        worths: worths[index]!,
+        drawnWorthScores: worths[index]!,
         tiers: drawnLimits(fixed, drawn).tiers,
         limitTiers: each.map((limit) => drawnLimits(limit, drawn).tiers),
       };

@@ -25,7 +25,7 @@ export interface ChoiceCandidate {
   /** Whether it passes each limit that can. */
   limitPasses: (boolean | null)[];
   /** Worth in each draw, [draw × criterion]. */
-  worths: Float64Array;
+  drawnWorthScores: Float64Array;
   /** Per draw what the limits come to that cannot be dropped, see `tier`. */
   tiers: Uint8Array;
   /** The same of each limit that can. */
@@ -41,6 +41,8 @@ export interface RankedAgain {
   score: number;
   /** Share of draws in which it leads; null without draws. */
   leadFraction: number | null;
+  /** Share of draws in which it passes every limit; null without draws. */
+  passFraction: number | null;
 }
 
 /**
@@ -58,7 +60,7 @@ export function rankAgain(
   const drawn = {
     drawCount,
     criterionCount: criteria.length,
-    worths: candidates.map(({ worths }) => worths),
+    worths: candidates.map(({ drawnWorthScores }) => drawnWorthScores),
     tiers: candidates.map((candidate) => tiersWith(candidate, isOn)),
   };
   const found = drawCount > 0 ? standings(drawn, normalisedWeights(weightScores)) : null;
@@ -72,6 +74,7 @@ export function rankAgain(
         failedLimits: limits.filter((_, limit) => isOn[limit] && limitPasses[limit] === false),
         score: scoreOf(worthScores.map((worthScore, k) => ({ worthScore, weightScore: weightScores[k]! }))),
         leadFraction: found === null ? null : found[index]!.leadFraction,
+        passFraction: found === null ? null : found[index]!.passFraction,
       };
     })
     .sort(compareForRank);

@@ -10,7 +10,7 @@ const emptyFrame =
 
 /**
  * A drawing made fit to stand beside others in one page: ids of its own, as wide as its place, and without what the
- * page says already. Its words stay as they are.
+ * page says already. Links lose their ends; words stay as they are.
  * @param name begins every id; unique in the page
  */
 export function tidySvg(svg: string, name: string): string {
@@ -20,7 +20,7 @@ export function tidySvg(svg: string, name: string): string {
     return ids.get(id)!;
   };
   const tidyTag = (tag: string): string => {
-    if (emptyFrame.test(tag)) return '';
+    if (emptyFrame.test(tag) || /^<\/?a\b/.test(tag)) return '';
     return tag
       .replace(needless, '')
       .replace(/(?<=^<svg[^>]*) (?:width|height)="[^"]*"/g, '')

@@ -49,7 +49,9 @@ th,td{padding:.4rem .45rem;text-align:left;vertical-align:top;border-bottom:1px 
 .compact th,.compact td{padding:.22rem .5rem}
 th:first-child,td:first-child{padding-left:.3rem}
 thead th{vertical-align:bottom;color:var(--muted);border-bottom-color:var(--rule);line-height:1.25}
-tbody th{font-weight:inherit}
+tbody th{font-weight:inherit;min-width:7.5em}
+tbody th.right,.weighing tbody th{min-width:0}
+.scroll .left{min-width:5.5em}
 .unit{display:block;font-weight:400;white-space:nowrap}
 .right{text-align:right}
 .scroll .right{white-space:nowrap}
@@ -90,15 +92,14 @@ small{font-size:.875rem;font-weight:400;color:var(--muted)}
 .steps label:not(:first-child) span{border-left:1px solid var(--hairline)}
 .steps :checked+span{background:var(--accent);color:var(--paper);font-weight:600}
 .steps :focus-visible+span{outline:3px solid var(--accent);outline-offset:2px;position:relative;z-index:1}
-.limits{margin-top:1.4rem}
+.limits legend h3{margin:1rem 0 .4rem}
 .limits label{display:flex;align-items:baseline;gap:.5rem;padding:.2rem 0;cursor:pointer}
 .limits input{width:1.05rem;height:1.05rem;margin:0;flex:none;accent-color:var(--accent);transform:translateY(.15rem)}
 button{font:inherit;color:var(--accent);background:none;border:1px solid var(--accent);border-radius:6px;padding:.35rem .9rem;cursor:pointer}
 button:hover{background:var(--band)}
 .weighing .name{font-weight:600}
 .weighing .answer{font-size:1.1rem;margin-bottom:.8rem}
-.score{min-width:6rem}
-.bar{display:block;height:4px;margin-top:.2rem;background:var(--accent);border-radius:2px;margin-left:auto}
+.bar{display:none}
 @media (min-width:46rem){
 .page{padding-inline:2rem}
 .beside{display:grid;gap:0 2rem}
@@ -111,6 +112,10 @@ figure .narrow{display:none}
 .caution .severity span{white-space:normal}
 .calculation{display:grid;grid-template-columns:2.2fr 3fr 3fr 1.5fr;gap:.1rem 1.2rem}
 .calculation .small{grid-column:1/-1}
+.choices{display:grid;grid-template-columns:3fr 2fr;gap:0 2rem}
+.limits legend h3{margin-top:2rem}
+.score{min-width:8rem}
+.bar{display:block;height:4px;margin-top:.2rem;background:var(--accent);border-radius:2px}
 }
 @media screen and (min-width:76rem){
 .page{display:grid;grid-template-columns:15rem minmax(0,54rem);gap:0 3.5rem;max-width:76rem}
@@ -126,17 +131,17 @@ nav ::details-content{content-visibility:visible;display:block;block-size:auto}
 }
 @media print{
 @page{margin:16mm 15mm}
-body{font-size:9.5pt}
+html{font-size:9.5pt}
+body{font-size:1rem}
 .page{max-width:none;padding:0}
 nav,.skip,.weighing{display:none}
-table{font-size:7.5pt}
-table.compact{font-size:7pt}
 th,td{padding:.2rem .3rem}
+.scroll .left{min-width:0}
 tr,dl>div{break-inside:avoid}
 thead{display:table-header-group}
 .scroll{overflow:visible}
 main>section{margin-top:0;border:0}
-main>section.starts-page{break-before:page}
+main>section.starts-page:not(:first-child){break-before:page}
 .part{display:none}
 *{print-color-adjust:exact;-webkit-print-color-adjust:exact}
 }

@@ -8,19 +8,27 @@ const fullWorth = 65535;
 const fails = 2;
 
 /** The draws and words of a page as its script reads them; worths are rounded to 16 bits, all else is exact. */
-export function pageDataOf({ choice, limits, candidates, steps, words }: Weighing): PageData {
+export function pageDataOf({
+  choice,
+  limits,
+  candidates,
+  steps,
+  words,
+  onPaperFraction,
+}: Weighing): PageData {
   return {
     drawCount: choice.drawCount,
     criteria: choice.criteria.map(({ id, weightScore }) => ({ id, weightScore })),
     limits: limits.map(({ id, label }) => ({ id, label })),
-    steps: Object.fromEntries(steps.map(({ id, units }) => [id, units])),
+    steps: Object.fromEntries(steps.map(({ id, weightScore }) => [id, weightScore])),
+    onPaperFraction,
     words,
-    candidates: candidates.map(({ id, label }, index) => {
+    candidates: candidates.map(({ id, label, alwaysFails }, index) => {
       const own = choice.candidates.find((candidate) => candidate.id === id)!;
       return {
-        ...{ id, label, rank: index + 1 },
+        ...{ id, label, alwaysFails, rank: index + 1 },
         ...{ worthScores: own.worthScores, passes: own.passes, limitPasses: own.limitPasses },
-        worths: packedWorths(own.worths),
+        worths: packedWorths(own.drawnWorthScores),
         always: packedTiers(own.tiers),
         limits: own.limitTiers.map(packedTiers),
       };

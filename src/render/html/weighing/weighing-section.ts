@@ -12,21 +12,27 @@ export function weighingSection(sheet: Sheet, weighing: Weighing): { id: string;
     { id, class: 'weighing', 'aria-label': weighing.title, 'data-part': 'section' },
     element('h2', {}, weighing.title),
     element('p', {}, weighing.intro),
-    element('noscript', {}, element('p', { class: 'bad' }, words['no-script'])),
+    // Taken away by the script: it also stands where scripts are on, but this one is not let run.
+    element('p', { class: 'bad', 'data-part': 'no-script' }, words['no-script']),
     element(
       'form',
       { 'data-part': 'weighing', hidden: true },
-      element('h3', {}, words.criteria),
-      weighing.criteria.map((criterion) => importance(criterion, weighing)),
-      weighing.limits.length === 0
-        ? null
-        : element(
-            'fieldset',
-            { class: 'limits' },
-            element('legend', {}, words.limits),
-            weighing.limits.map((limit) => limitBox(limit)),
-          ),
-      element('p', {}, element('button', { type: 'reset' }, words.reset)),
+      element(
+        'div',
+        { class: 'choices' },
+        element(
+          'div',
+          {},
+          element('h3', {}, words.criteria),
+          weighing.criteria.map((criterion) => importance(criterion, weighing)),
+        ),
+        element(
+          'div',
+          {},
+          weighing.limits.length === 0 ? null : limitBoxes(weighing),
+          element('p', {}, element('button', { type: 'reset' }, words.reset)),
+        ),
+      ),
       element('p', { 'data-part': 'status', role: 'status', class: 'answer' }),
       result(words),
       weighing.notes.map((note) => element('p', { class: 'small' }, note)),
@@ -73,6 +79,15 @@ function importance({ id, label, note }: Named, { steps, words }: Weighing): Mar
   );
 }
 
+function limitBoxes({ limits, words }: Weighing): Markup {
+  return element(
+    'fieldset',
+    { class: 'limits' },
+    element('legend', {}, element('h3', {}, words.limits)),
+    limits.map(limitBox),
+  );
+}
+
 function limitBox({ id, label, note }: Named): Markup {
   return element(
     'label',
@@ -92,7 +107,7 @@ function result(words: Weighing['words']): Child {
     },
     element(
       'table',
-      { class: 'columns-6' },
+      {},
       element('caption', { class: 'unseen' }, words.rank),
       element(
         'thead',
