@@ -54,7 +54,7 @@ tbody th.right,.weighing tbody th{min-width:0}
 .scroll .left{min-width:5.5em}
 .unit{display:block;font-weight:400;white-space:nowrap}
 .right{text-align:right}
-.scroll .right{white-space:nowrap}
+.scroll td.right{white-space:nowrap}
 .centre{text-align:center}
 .good{color:var(--good)}
 .bad{color:var(--bad)}
