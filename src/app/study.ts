@@ -1,6 +1,7 @@
 import { bytesOf, sha256Of } from '../archive/digest.js';
 import type { Assessment } from '../assess/assessment.js';
 import { beginDraws } from '../assess/certainty/draws.js';
+import type { Choice } from '../assess/choosing/rank-again.js';
 import { conclude } from '../assess/conclude.js';
 import type { Threads } from '../assess/threads.js';
 import { assumptionsFile, type InputFile } from '../input/files.js';
@@ -10,9 +11,17 @@ import { readPointsOfView } from '../input/read-points-of-view.js';
 import { readStudy } from '../input/read-study.js';
 import type { Issue, Result } from '../problem/issue.js';
 import type { DecimalMark } from '../render/csv/render-csv.js';
+import { type FormatName, formats } from '../render/index.js';
 import { renderJson } from '../render/json/render-json.js';
 import { renderTerminal, type TerminalOptions } from '../render/terminal/render-terminal.js';
-import { buildReport, exportTable, summarise, type Templates, toResults } from '../report/index.js';
+import {
+  buildReport,
+  exportTable,
+  summarise,
+  type Templates,
+  toResults,
+  weighingOf,
+} from '../report/index.js';
 import { simulateCandidate } from '../simulate/candidate.js';
 import { carriedFiles } from './carried-files.js';
 import { inputHash, inputsAsRead } from './input-hash.js';
@@ -31,11 +40,20 @@ export interface StudyRequest {
   progress(step: string): void;
   /** Others that compute draws meanwhile. */
   threads?: Threads;
+  /** Given all that the ranking was made from, for a page that ranks again. */
+  keepChoice?(choice: Choice): void;
 }
+
+/** Formats in which a collaborator reads a report. */
+export type ReportFormat = Extract<FormatName, 'pdf' | 'html'>;
 
 /** How a report is set. */
 export interface ReportSetting {
   page: 'A4' | 'Letter';
+  /** Formats to write beside the results; the PDF when not said. */
+  formats?: readonly ReportFormat[];
+  /** Lets the reader of the HTML page set other weights and drop limits. */
+  choice?: Choice;
   /** ISO date-time that the report carries. */
   date: string;
 }
@@ -93,32 +111,45 @@ export function assessStudy(
       depth,
       progress,
       ...(threads && { threads }),
+      ...(request.keepChoice && { keepChoice: request.keepChoice }),
     },
   );
   return { ok: true, value: assessment, issues };
 }
 
-/** The assessment as the files of a report: `report.pdf` and `results.json`. */
+/** The assessment as the files of a report: `results.json`, and the pages in the wanted formats. */
 export async function reportFiles(
   assessment: Assessment,
   request: StudyRequest,
   setting: ReportSetting,
 ): Promise<ReportFiles> {
-  // 4 Tell: headings, tables, charts and cautions as data, in the wording of the templates.
+  // 4 Tell: headings, tables, charts and cautions as data, in the wording of the templates. The PDF carries all that
+  // it was made from.
   request.progress('writing the report');
-  const document = buildReport(assessment, request.templates, setting.date);
-
-  // 5 Render: bytes. Fonts and charts are loaded only here. The PDF carries all that it was made from.
-  request.progress('drawing pages and charts');
+  const { templates } = request;
+  const { page, date, choice, formats: wanted = ['pdf'] } = setting;
   const results = { name: carriedNames.results, bytes: bytesOf(resultsText(assessment)) };
+  const document = buildReport(assessment, templates, date);
   document.keywords.push(`results ${sha256Of(results.bytes)}`);
-  const attachments = carriedFiles({ ...request, setting, results });
-  const { loadFonts, renderPdf } = await import('../render/pdf/index.js');
-  const pdf = await renderPdf(document, { fonts: await loadFonts(), pageSize: setting.page, attachments });
-  return {
-    files: [{ name: 'report.pdf', bytes: pdf.bytes }, results],
-    missingCharacters: placed(pdf.missingCharacters, request),
+  const report = {
+    document,
+    summary: summarise(assessment, templates, date),
+    results: toResults(assessment),
+    attachments: carriedFiles({ ...request, setting, results }),
+    ...(choice && { weighing: weighingOf(assessment, choice, templates, date) }),
   };
+
+  // 5 Render: bytes. Fonts and charts are loaded only here.
+  request.progress('drawing pages and charts');
+  const made: ReportFiles = { files: [], missingCharacters: [] };
+  for (const name of wanted) {
+    const { fileName, render } = formats[name];
+    const { bytes, missingCharacters } = await render(report, { pageSize: page, width: 80, colour: false });
+    made.files.push({ name: fileName!, bytes });
+    made.missingCharacters.push(...placed(missingCharacters, request));
+  }
+  made.files.push(results);
+  return made;
 }
 
 /**

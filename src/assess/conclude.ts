@@ -4,12 +4,14 @@ import type { Study } from '../study/study.js';
 import { type AssessmentContext, assess, judgedOf } from './assess.js';
 import type { Assessment, CandidateAssessment, MeasurementAdvice } from './assessment.js';
 import { certaintyOf } from './certainty/certainty-of.js';
+import { choiceOf } from './certainty/choice-of.js';
 import { drawnFigures } from './certainty/drawn-figures.js';
 import { type DrawnStudy, drawnStudy, type NominalJudgement } from './certainty/drawn-study.js';
 import type { Draws } from './certainty/draws.js';
 import { drawnFindings } from './certainty/findings.js';
 import { ratedChanges } from './certainty/rated-changes.js';
 import type { Certainty, RatedChange } from './certainty.js';
+import type { Choice } from './choosing/rank-again.js';
 import { changedDay } from './conclude/changed-day.js';
 import { breakEvenBetween, daysOf, payProbability } from './conclude/event-day.js';
 import { startOf } from './conclude/ladder.js';
@@ -38,6 +40,8 @@ export interface ConclusionTools extends MeasuringTools {
   progress(step: string): void;
   /** Others that compute something meanwhile. */
   threads?: Threads;
+  /** Given all that the ranking was made from, for who wants to rank again; too large to be part of the results. */
+  keepChoice?(choice: Choice): void;
 }
 
 /**
@@ -70,10 +74,12 @@ export function conclude(
     views: tools.views,
     depth: tools.depth,
   });
+  const isSure = certainty.calibration?.bandsGiven !== false;
+  tools.keepChoice?.(choiceOf(study.criteria, nominal, draws.ensemble, isSure));
   const found = { ...assessed, draws: draws.ensemble.drawCount, certainty };
   const parts: Parts = { study, judged, figures, nominal, draws, drawn, certainty, tools };
   if (found.candidates.length === 0) return found;
-  return certainty.calibration?.bandsGiven === false ? unsure(found, parts) : sure(found, parts);
+  return isSure ? sure(found, parts) : unsure(found, parts);
 }
 
 /** What every step hands on. */

@@ -4,6 +4,8 @@ import type { Space } from '../study/feature.js';
 import type { LimitOutcome } from './assessment.js';
 import { criterionValue, type Judged } from './criterion-values.js';
 
+export { passesAll } from './choosing/rank-order.js';
+
 /** Share by which the drive must outdo the largest load when no criteria file says otherwise. */
 const defaultTorqueMargin = 1.3;
 
@@ -26,12 +28,6 @@ export function limitsOf(judged: Judged): LimitOutcome[] {
     outcomes.push(criterionLimit('torque_margin', bound, judged));
   }
   return outcomes;
-}
-
-/** False when a limit fails, null when none fails but one could not be judged. */
-export function passesAll(limits: LimitOutcome[]): boolean | null {
-  if (limits.some((limit) => limit.passes === false)) return false;
-  return limits.some((limit) => limit.passes === null) ? null : true;
 }
 
 /**

@@ -1,16 +1,8 @@
 import type { Criterion } from '../study/choosing.js';
-import type { CandidateAssessment, CriterionOutcome } from './assessment.js';
+import type { CriterionOutcome } from './assessment.js';
 import { weightedCriteria } from './scores.js';
 
-type Ranked = Pick<CandidateAssessment, 'id' | 'passes' | 'score'>;
-
-/** Passing first, then what could not be judged, then what fails. */
-const order = (passes: boolean | null): number => (passes === true ? 0 : passes === null ? 1 : 2);
-
-/** Order of two candidates: by their limits, then by score, then by id so that the order never wavers. */
-export function compareForRank(a: Ranked, b: Ranked): number {
-  return order(a.passes) - order(b.passes) || b.score - a.score || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
-}
+export { compareForRank } from './choosing/rank-order.js';
 
 /**
  * Ids of the candidates that no other one beats everywhere: none is at least as good on every weighted

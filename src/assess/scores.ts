@@ -2,6 +2,8 @@ import type { Criterion } from '../study/choosing.js';
 import type { CriterionOutcome } from './assessment.js';
 import { criterionValue, type Judged } from './criterion-values.js';
 
+export { scoreOf } from './choosing/rank-order.js';
+
 /**
  * Partial value of a figure on a fixed scale: linear between the two ends, clipped to 0…1. (M22)
  * The ends may stand in either order; equal ends make a step at that value, full worth on it.
@@ -24,13 +26,6 @@ export function criterionOutcomes(judged: Judged): CriterionOutcome[] {
     const shown = Number.isFinite(value) ? value : null;
     return { ...outcome, value: shown, worthScore: worthOf(value, worthless, worthFull) };
   });
-}
-
-/** Weighted sum over the sum of weights, 0…1; 0 when nothing carries a weight. (M22) */
-export function scoreOf(outcomes: CriterionOutcome[]): number {
-  const weights = outcomes.reduce((sum, outcome) => sum + outcome.weightScore, 0);
-  const worth = outcomes.reduce((sum, outcome) => sum + outcome.weightScore * outcome.worthScore, 0);
-  return weights > 0 ? worth / weights : 0;
 }
 
 /** Criteria that count in the score, not only as a limit. */

@@ -12,6 +12,7 @@ import type { Study } from '../study/study.js';
 import { loadFields, packFields } from '../study/supply-fields.js';
 import { buildStudy } from './build-study.js';
 import { applyChanges, type Change, changeOf, changesFile } from './changes.js';
+import { changeCriteria, isCriterionChange } from './criteria-changes.js';
 import { defaultCriteria } from './criterion-scale.js';
 import { cueList } from './cue-list.js';
 import {
@@ -40,7 +41,8 @@ export type { InputFile, InputFile as FileContent } from './files.js';
  *
  * @param files - the files of the folder; what is no file of a study is named and not read
  * @param assumptions - what is taken when blank
- * @param changes - values to try instead of what the files say: `feature.mass=420 g`, `worm-a.mass=300 g`
+ * @param changes - values to try instead of what the files say: `feature.mass=420 g`, `worm-a.mass=300 g`,
+ *   `runtime.weight=much`
  * @returns the study with the warnings met on the way, or the errors (and warnings) that prevented it
  */
 export function readStudy(
@@ -88,7 +90,11 @@ function read(
   const cells = studyTable && complete ? itemCells(studyTable, report) : null;
   const changes = typed.flatMap((change) => changeOf(change, report) ?? []);
   const changeable = { items: cells, candidates: tables.candidates, packs: packsTable!, loads: loadsTable! };
-  applyChanges(changes, changeable, report);
+  applyChanges(
+    changes.filter((change) => !isCriterionChange(change)),
+    changeable,
+    report,
+  );
 
   const itemsReading = studyTable && cells ? readItems(studyTable, cells, assumptions, report) : null;
   const items = itemsReading?.items ?? null;
@@ -107,9 +113,12 @@ function read(
     latch: items?.number('feature.latchPosition') ?? null,
   };
   const show = cueRows ? cueList(cueRows, range, report) : null;
-  const criteria = criteriaTable
+  const ownCriteria = criteriaTable
     ? readCriteria(criteriaTable, targetRuntimeS, assumptions, report)
     : defaultCriteria(targetRuntimeS, assumptions);
+  const choosing = changes.filter(isCriterionChange);
+  const means = { targetRuntimeS, assumptions, report };
+  const criteria = changeCriteria(ownCriteria, choosing, changesFile, means);
   const day = dayTable ? readDay(dayTable, assumptions, report) : [];
   const measured = measuredTable ? readMeasured(measuredTable, assumptions, report) : null;
   if (measuredTable) checkMeasuredBaseline(measuredTable, baselineId, report);

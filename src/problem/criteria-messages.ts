@@ -89,6 +89,18 @@ export function noWeight(): Trouble {
   );
 }
 
+/** A word for a weight that is none of the few there are. */
+export function unknownImportance(received: string, words: readonly string[]): Trouble {
+  const expected = `a number or one of ${words.join(', ')}`;
+  return errorOf(
+    'unknown-importance',
+    received,
+    expected,
+    `“${quoted(received)}” is no weight`,
+    `write ${expected}`,
+  );
+}
+
 /** The same criterion twice. */
 export function criterionTwice(criterion: string, firstLine: number): Trouble {
   return errorOf(

@@ -1,5 +1,7 @@
 import { exportTable, type ReportDocument, type ReportSummary, type Results } from '../report/index.js';
+import type { Weighing } from '../report/weighing.js';
 import type { DecimalMark } from './csv/render-csv.js';
+import type { Attachment } from './pdf/attach.js';
 import type { PageSize } from './pdf/style.js';
 
 /** What the formats are made from: the report, its summary, and the bare results. */
@@ -7,6 +9,10 @@ export interface Renderable {
   document: ReportDocument;
   summary: ReportSummary;
   results: Results;
+  /** What a reader of the page may set otherwise; left out for a page that only shows. */
+  weighing?: Weighing;
+  /** Files that the PDF carries. */
+  attachments?: readonly Attachment[];
 }
 
 export interface RenderSettings {
@@ -33,15 +39,22 @@ export interface Format {
   render(report: Renderable, settings: RenderSettings): Promise<Rendered>;
 }
 
-export type FormatName = 'pdf' | 'json' | 'csv' | 'terminal';
+export type FormatName = 'pdf' | 'html' | 'json' | 'csv' | 'terminal';
 
 /** Every format the report comes in. A new one is one folder and one line here; each loads what it needs when asked. */
 export const formats: Record<FormatName, Format> = {
   pdf: {
     fileName: 'report.pdf',
-    render: async ({ document }, { pageSize }) => {
+    render: async ({ document, attachments = [] }, { pageSize }) => {
       const { loadFonts, renderPdf } = await import('./pdf/index.js');
-      return renderPdf(document, { fonts: await loadFonts(), pageSize });
+      return renderPdf(document, { fonts: await loadFonts(), pageSize, attachments });
+    },
+  },
+  html: {
+    fileName: 'report.html',
+    render: async ({ document, weighing }) => {
+      const { renderHtml } = await import('./html/render-html.js');
+      return { bytes: await renderHtml(document, weighing), missingCharacters: [] };
     },
   },
   json: {

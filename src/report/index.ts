@@ -5,4 +5,5 @@ export { type ExportCell, type ExportTable, exportTable } from './export/export-
 export { type Results, toResults } from './results.js';
 export { type ReportSummary, type SummaryRow, summarise } from './summary.js';
 export { TemplateError, type Templates } from './template/template-error.js';
+export { type Weighing, weighingOf } from './weighing.js';
 export { cleanText, cleanTree } from './words/clean.js';

@@ -66,3 +66,7 @@ export interface ViewWeights {
   /** What counts in this view, with scales; limits are the study's own. */
   criteria: Criterion[];
 }
+
+/** Words for how much a criterion counts, and the units of weight that each means: every step doubles. */
+export const importanceSteps = { none: 0, little: 1, some: 2, much: 4, decisive: 8 } as const;
+export type ImportanceStep = keyof typeof importanceSteps;

@@ -53,7 +53,12 @@ async function crowded(count: number, name: string, page: ReportSetting['page'],
   const study = { ...assessment.study, about: long };
   const figures = { ...safety, label: name, featureCount: 144, cautions };
   const setting = { page, date };
-  return sheetFiles({ ...assessment, study }, figures, { templates: texts, progress() {} }, setting);
+  return sheetFiles(
+    { ...assessment, study },
+    figures,
+    { files: [], templates: texts, progress() {} },
+    setting,
+  );
 }
 
 describe('the safety sheet of a demo', { timeout: 120_000 }, () => {

@@ -14,7 +14,8 @@ const mayImport: Record<string, string[]> = {
   simulate: ['study', 'drives', 'physics', 'quantity'],
   assess: ['simulate', 'study', 'drives', 'quantity', 'sources'],
   report: ['assess', 'simulate', 'study', 'drives', 'quantity', 'sources', 'problem'],
-  render: ['report', 'quantity', 'problem'],
+  page: ['assess'],
+  render: ['report', 'quantity', 'problem', 'page'],
   archive: ['assess', 'problem'],
   app: [
     'problem',
@@ -44,6 +45,7 @@ const packageHomes: Record<string, string[]> = {
   'dejavu-fonts-ttf': ['render'],
   '@expo-google-fonts/source-sans-3': ['render'],
   '@cantoo/pdf-lib': ['archive'],
+  '@fontsource/source-sans-3': ['render'],
   commander: ['cli'],
 };
 

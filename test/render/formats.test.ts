@@ -14,10 +14,12 @@ describe('the formats of a report', () => {
   };
   const settings = { pageSize: 'Letter' as const, width: 80, colour: false };
 
-  it.each(['pdf', 'json', 'terminal'] as const)('fill %s', async (name) => {
+  it.each(['pdf', 'html', 'json', 'terminal'] as const)('fill %s', async (name) => {
     const { bytes } = await formats[name].render(renderable, settings);
     const start = Buffer.from(bytes.subarray(0, 8)).toString('latin1');
-    expect(start.startsWith({ pdf: '%PDF-1.7', json: '{', terminal: 'Lantern' }[name])).toBe(true);
+    expect(
+      start.startsWith({ pdf: '%PDF-1.7', html: '<!doctyp', json: '{', terminal: 'Lantern' }[name]),
+    ).toBe(true);
   });
 
   it('report signs that no font has', async () => {

@@ -18,7 +18,7 @@ const files: Record<keyof FontBytes, string> = {
   fallbackStrong: 'dejavu-fonts-ttf/ttf/DejaVuSans-Bold.ttf',
 };
 
-/** Reads the fonts from their two packages; the only place where the renderers touch a file. */
+/** Reads the fonts from their two packages; one of the few places where the renderers touch a file. */
 export async function loadFonts(): Promise<FontBytes> {
   const require = createRequire(import.meta.url);
   const entries = await Promise.all(

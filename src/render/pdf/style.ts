@@ -1,3 +1,7 @@
+import { palette } from '../palette.js';
+
+export { cautionColours, palette } from '../palette.js';
+
 /** Sizes in points; 72 to the inch. */
 export interface TextStyle {
   size: number;
@@ -9,18 +13,6 @@ export interface TextStyle {
 
 /** Faces of the one type family that the report uses. */
 export type Face = 'regular' | 'strong' | 'emphasis';
-
-export const palette = {
-  ink: '#17252f',
-  muted: '#5b6b74',
-  accent: '#0b5d6b',
-  good: '#0b5d6b',
-  bad: '#8c2a1c',
-  hairline: '#ccd5d9',
-  rule: '#8d9aa3',
-  band: '#eef3f4',
-  stripe: '#f6f8f9',
-} as const;
 
 function style(
   size: number,
@@ -46,13 +38,6 @@ export const type = {
   caption: style(7.9, 10.4, 'regular', palette.muted),
   headline: style(17, 20.5, 'strong'),
   furniture: style(7.4, 9.6, 'regular', palette.muted),
-} as const;
-
-/** Bars and bands of the caution boxes; the severity also stands there in words. */
-export const cautionColours = {
-  severe: { bar: '#8c2a1c', band: '#f9eeeb', word: '#8c2a1c' },
-  caution: { bar: '#c08a2c', band: '#fbf5e8', word: '#7d5410' },
-  note: { bar: '#9fb0b8', band: '#f3f6f7', word: '#4d5c64' },
 } as const;
 
 /** Paper and the frame that text stands in. */
