@@ -8,7 +8,7 @@ import { readStudy } from '../input/read-study.js';
 import type { Result } from '../problem/issue.js';
 import { renderJson } from '../render/json/render-json.js';
 import { renderTerminal, type TerminalOptions } from '../render/terminal/render-terminal.js';
-import { buildReport, summarise, type Templates, toResults } from '../report/index.js';
+import { buildReport, type ReportWishes, summarise, type Templates, toResults } from '../report/index.js';
 import { simulateCandidate } from '../simulate/candidate.js';
 import { inputHash, inputsAsRead } from './input-hash.js';
 
@@ -89,12 +89,12 @@ export function assessStudy(
 /** The assessment as the files of a report: `report.pdf` and `results.json`. */
 export async function reportFiles(
   assessment: Assessment,
-  request: Pick<StudyRequest, 'templates' | 'progress'>,
+  request: Pick<StudyRequest, 'templates' | 'progress'> & ReportWishes,
   { page, date }: ReportSetting,
 ): Promise<ReportFiles> {
   // 4 Tell: headings, tables, charts and cautions as data, in the wording of the templates.
   request.progress('writing the report');
-  const document = buildReport(assessment, request.templates, date);
+  const document = buildReport(assessment, request.templates, date, request);
 
   // 5 Render: bytes. Fonts and charts are loaded only here.
   request.progress('drawing pages and charts');
@@ -108,6 +108,18 @@ export async function reportFiles(
     ],
     missingCharacters: pdf.missingCharacters,
   };
+}
+
+/**
+ * Puts every sentence of the report together and throws it away: for who edits the wording.
+ *
+ * @throws TemplateError with everything that the templates ask for and nobody knows
+ */
+export function checkWording(
+  assessment: Assessment,
+  request: Pick<StudyRequest, 'templates'> & ReportWishes,
+): void {
+  buildReport(assessment, request.templates, '', request);
 }
 
 /** The results as JSON text, the contract of whoever reads them with a program. */

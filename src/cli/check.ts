@@ -1,15 +1,14 @@
 import type { Command } from 'commander';
 import { exitCodes } from './exit-codes.js';
-import { type Shell, withStudy } from './shell.js';
+import { type Beside, type Reading, type Shell, takesTemplates, withStudy } from './shell.js';
 
-interface CheckOptions {
+interface CheckOptions extends Beside {
   requirePass?: true;
 }
 
 /** `check <study>`: what the files say, what is missing, what to measure first. */
 export function addCheck(program: Command, shell: Shell): void {
-  program
-    .command('check')
+  takesTemplates(program.command('check'))
     .description('read a study, tell what is wrong, assumed or worth measuring')
     .argument('<study>', 'folder with the CSV files')
     .option('--require-pass', 'exit with 5 when no candidate passes every limit')
@@ -18,9 +17,15 @@ export function addCheck(program: Command, shell: Shell): void {
 }
 
 async function check(folder: string, options: CheckOptions, shell: Shell): Promise<void> {
-  const { assessStudy } = await import('../app/study.js');
+  const { assessStudy, checkWording } = await import('../app/study.js');
   const { checkText } = await import('../app/check-text.js');
-  const worked = await withStudy(shell, folder, [], assessStudy);
+  const assess = (reading: Reading) => {
+    const assessed = assessStudy(reading);
+    // Faults in wording of one's own show only when a report is made with it.
+    if (assessed.ok && options.templates !== undefined) checkWording(assessed.value, reading);
+    return assessed;
+  };
+  const worked = await withStudy(shell, folder, [], assess, options);
   if ('stop' in worked) return shell.end(worked.stop);
   shell.terminal.result(checkText(worked.value, shell.terminal.width));
   if (options.requirePass && worked.value.leader === null) shell.end(exitCodes.nonePasses);

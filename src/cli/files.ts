@@ -1,5 +1,6 @@
 import {
   closeSync,
+  existsSync,
   fsyncSync,
   mkdirSync,
   openSync,
@@ -70,6 +71,7 @@ export function writeAtomically(folder: string, files: FileContent[]): void {
     for (const { name, bytes } of files) {
       const final = join(folder, name);
       const temporary = join(dirname(final), `.${basename(final)}.${process.pid}.partial`);
+      mkdirSync(dirname(final), { recursive: true });
       written.push([temporary, final]);
       const handle = openSync(temporary, 'w');
       try {
@@ -84,6 +86,11 @@ export function writeAtomically(folder: string, files: FileContent[]): void {
   } finally {
     for (const [temporary] of written) rmSync(temporary, { force: true });
   }
+}
+
+/** Names of files that stand in a folder already. */
+export function alreadyIn(folder: string, files: FileContent[]): string[] {
+  return files.map(({ name }) => name).filter((name) => existsSync(join(folder, name)));
 }
 
 /** @throws when a folder stands where the file should go */

@@ -1,15 +1,14 @@
 import type { Command } from 'commander';
-import { type Shell, withStudy } from './shell.js';
+import { type Beside, type Reading, type Shell, takesTemplates, withStudy } from './shell.js';
 
-interface RankOptions {
+interface RankOptions extends Beside {
   json?: true;
   set: string[];
 }
 
 /** `rank <study>`: the ranking on the terminal, or everything as JSON. */
 export function addRank(program: Command, shell: Shell): void {
-  program
-    .command('rank')
+  takesTemplates(program.command('rank'))
     .description('rank the candidates of a study')
     .argument('<study>', 'folder with the CSV files')
     .option('--json', 'print every result as JSON')
@@ -23,10 +22,9 @@ export function addRank(program: Command, shell: Shell): void {
 
 async function rank(folder: string, options: RankOptions, shell: Shell): Promise<void> {
   const { assessStudy, rankingText, resultsText } = await import('../app/study.js');
-  const worked = await withStudy(shell, folder, options.set, (reading) =>
-    // What only the report shows takes its time; a person who asks for the ranking waits for less.
-    assessStudy(reading, options.json ? 'report' : 'ranking'),
-  );
+  // What only the report shows takes its time; a person who asks for the ranking waits for less.
+  const assess = (reading: Reading) => assessStudy(reading, options.json ? 'report' : 'ranking');
+  const worked = await withStudy(shell, folder, options.set, assess, options);
   if ('stop' in worked) return shell.end(worked.stop);
   const { value: assessment, reading } = worked;
   shell.terminal.result(

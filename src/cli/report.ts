@@ -3,9 +3,9 @@ import { type Command, Option } from 'commander';
 import { reportDate } from './clock.js';
 import { exitCodes } from './exit-codes.js';
 import { writeAtomically } from './files.js';
-import { type Shell, withStudy } from './shell.js';
+import { type Beside, type Reading, type Shell, takesTemplates, withStudy } from './shell.js';
 
-interface ReportOptions {
+interface ReportOptions extends Beside {
   out: string;
   page: keyof typeof papers;
 }
@@ -15,8 +15,7 @@ const papers = { a4: 'A4', letter: 'Letter' } as const;
 
 /** `report <study> --out <folder>`: the PDF and the results, and the ranking on the terminal. */
 export function addReport(program: Command, shell: Shell): void {
-  program
-    .command('report')
+  takesTemplates(program.command('report'))
     .description('write report.pdf and results.json')
     .argument('<study>', 'folder with the CSV files')
     .requiredOption('--out <folder>', 'where the report goes; made when it is not there')
@@ -25,15 +24,16 @@ export function addReport(program: Command, shell: Shell): void {
     .action((folder: string, options: ReportOptions) => report(folder, options, shell));
 }
 
-async function report(folder: string, { out, page }: ReportOptions, shell: Shell): Promise<void> {
+async function report(folder: string, { out, page, ...beside }: ReportOptions, shell: Shell): Promise<void> {
   const { assessStudy, rankingText, reportFiles } = await import('../app/study.js');
-  const worked = await withStudy(shell, folder, [], async (reading) => {
+  const make = async (reading: Reading) => {
     const assessed = assessStudy(reading);
     if (!assessed.ok) return assessed;
     const date = reportDate(shell.env, assessed.value.study.about.date, shell.now);
     const made = await reportFiles(assessed.value, reading, { page: papers[page], date });
     return { ...assessed, value: { assessment: assessed.value, ...made } };
-  });
+  };
+  const worked = await withStudy(shell, folder, [], make, beside);
   if ('stop' in worked) return shell.end(worked.stop);
   try {
     writeAtomically(out, worked.value.files);

@@ -1,8 +1,10 @@
+import type { Command } from 'commander';
 import { formatIssue } from '../problem/format-issue.js';
 import type { Issue, Result } from '../problem/issue.js';
 import { type ExitCode, exitCodes } from './exit-codes.js';
 import type { FileContent } from './files.js';
 import { studyFiles, templateTexts } from './files.js';
+import { type OwnWording, ownWording } from './own-wording.js';
 import { startProgress } from './progress.js';
 import type { Terminal } from './terminal.js';
 
@@ -20,6 +22,8 @@ export interface Shell {
 export interface Reading {
   files: FileContent[];
   templates: Record<string, string>;
+  /** Pictures of the user's own letterhead. */
+  images: OwnWording['images'];
   changes: string[];
   version: string;
   progress(step: string): void;
@@ -27,6 +31,17 @@ export interface Reading {
 
 /** A study read and worked on, or the reason why the command stops. */
 export type Worked<T> = { value: T; reading: Reading } | { stop: ExitCode };
+
+/** What a command reads beside its study. */
+export interface Beside {
+  /** Folder with the user's own templates. */
+  templates?: string;
+}
+
+/** Lets a command take `--templates`. */
+export function takesTemplates(command: Command): Command {
+  return command.option('--templates <folder>', 'your own copy of any of the templates');
+}
 
 /**
  * Reads a study folder, lets `work` make something of it, and talks about every issue.
@@ -37,21 +52,24 @@ export async function withStudy<T>(
   folder: string,
   changes: string[],
   work: (reading: Reading) => Promise<Result<T>> | Result<T>,
+  beside: Beside = {},
 ): Promise<Worked<T>> {
   const files = studyFiles(folder);
   if (files === null) {
     shell.terminal.talk(`error: there is no folder ${folder}\n  hint: holdwright new ${folder} starts one`);
     return { stop: exitCodes.inputErrors };
   }
+  const wording = await ownWording(templateTexts(), beside.templates);
   const progress = startProgress(shell.terminal);
   const reading: Reading = {
     files,
-    templates: templateTexts(),
+    templates: wording.templates,
+    images: wording.images,
     changes,
     version: shell.version,
     progress: progress.step,
   };
-  const result = await Promise.resolve(work(reading)).finally(progress.end);
+  const result = await wording.worked(reading, work).finally(progress.end);
   talkAbout(shell.terminal, result.issues);
   return result.ok ? { value: result.value, reading } : { stop: exitCodes.inputErrors };
 }

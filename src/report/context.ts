@@ -2,6 +2,7 @@ import type { Assessment, CandidateAssessment } from '../assess/assessment.js';
 import type { Band, CandidateCertainty } from '../assess/certainty.js';
 import type { DayPlan } from '../assess/day/day-plan.js';
 import type { OutcomeName } from '../simulate/ensemble/ensemble.js';
+import type { ReportImage } from './document.js';
 import { type Phrases, readPhrases } from './template/phrases.js';
 import type { Templates } from './template/template-error.js';
 import { cleanTree } from './words/clean.js';
@@ -9,10 +10,17 @@ import { cleanTree } from './words/clean.js';
 /** Whether a candidate leads, exists today, or is one of the others; decides its line and fill in charts. */
 export type Role = 'leader' | 'baseline' | 'other';
 
+/** What a report may have beside what is known. */
+export interface ReportWishes {
+  /** Pictures for the letterhead by the name of their file. */
+  images?: Record<string, ReportImage>;
+}
+
 /** What every section of the report is made from. */
 export interface ReportContext {
   assessment: Assessment;
   templates: Templates;
+  images: Record<string, ReportImage>;
   phrases: Phrases;
   /** In rank order. */
   candidates: CandidateAssessment[];
@@ -30,7 +38,12 @@ export interface ReportContext {
  *
  * @param date used when the study names none; ISO
  */
-export function reportContext(source: Assessment, templates: Templates, date: string): ReportContext {
+export function reportContext(
+  source: Assessment,
+  templates: Templates,
+  date: string,
+  { images = {} }: ReportWishes = {},
+): ReportContext {
   const assessment = cleanTree(source);
   const candidates = withDistinctLabels(assessment.candidates);
   const byId = (id: string | null) => candidates.find((candidate) => candidate.id === id) ?? null;
@@ -40,6 +53,7 @@ export function reportContext(source: Assessment, templates: Templates, date: st
   return {
     assessment,
     templates,
+    images,
     phrases: readPhrases(templates),
     candidates,
     leader,

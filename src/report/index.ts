@@ -1,6 +1,9 @@
 export { buildReport } from './build-report.js';
+export type { ReportWishes } from './context.js';
 export type * from './document.js';
 export { type Results, toResults } from './results.js';
 export { type ReportSummary, type SummaryRow, summarise } from './summary.js';
-export { TemplateError, type Templates } from './template/template-error.js';
+export { checkTemplates } from './template/check-templates.js';
+export { completedPhrases, phrasesFile } from './template/phrases.js';
+export { TemplateError, type TemplateProblem, type Templates } from './template/template-error.js';
 export { cleanText, cleanTree } from './words/clean.js';

@@ -13,7 +13,7 @@ const mayImport: Record<string, string[]> = {
   input: ['study', 'drives', 'quantity', 'problem'],
   simulate: ['study', 'drives', 'physics', 'quantity'],
   assess: ['simulate', 'study', 'drives', 'quantity', 'sources'],
-  report: ['assess', 'simulate', 'study', 'drives', 'quantity', 'sources'],
+  report: ['assess', 'simulate', 'study', 'drives', 'quantity', 'sources', 'problem'],
   render: ['report', 'quantity'],
   archive: ['assess', 'problem'],
   app: [
@@ -39,6 +39,7 @@ const packageHomes: Record<string, string[]> = {
   'simple-statistics': ['assess', 'simulate'],
   vega: ['render'],
   'vega-lite': ['render'],
+  'vega-interpreter': ['render'],
   'd3-color': ['render'],
   pdfkit: ['render'],
   'dejavu-fonts-ttf': ['render'],

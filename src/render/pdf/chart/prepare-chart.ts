@@ -27,6 +27,7 @@ export async function prepareCharts(
   if (wanted.length === 0) return prepared;
   const vega = await import('vega');
   const { compile } = await import('vega-lite');
+  const { expressionInterpreter } = await import('vega-interpreter');
   const { CanvasRenderer, textMetrics } = vega as unknown as VegaExtras;
   textMetrics.width = (item: TextItem, text: unknown): number => {
     const words = text === null || text === undefined ? '' : String(text).trim();
@@ -38,7 +39,13 @@ export async function prepareCharts(
     const compiled = compile(specification as unknown as Parameters<typeof compile>[0], {
       logger: silent(vega),
     }).spec;
-    const view = new vega.View(vega.parse(compiled), { renderer: 'none', logLevel: vega.Error });
+    // Expressions are read, never made into code.
+    const view = new vega.View(vega.parse(compiled, undefined, { ast: true }), {
+      renderer: 'none',
+      logLevel: vega.Error,
+      expr: expressionInterpreter,
+      loader: nothingToLoad(vega),
+    } as ConstructorParameters<typeof vega.View>[1]);
     await view.runAsync();
     const { _origin: inner, scenegraph } = view as unknown as ViewExtras;
     const { left, top } = view.padding() as { left: number; top: number };
@@ -51,6 +58,12 @@ export async function prepareCharts(
     prepared.set(chart, { width, height, draw });
   }
   return prepared;
+}
+
+/** A chart has all its values with it; whatever it would fetch or open is refused. */
+function nothingToLoad(vega: typeof import('vega')) {
+  const refuse = (): Promise<never> => Promise.reject(new Error('a chart loads nothing'));
+  return { ...vega.loader(), load: refuse, sanitize: refuse, http: refuse, file: refuse };
 }
 
 /** Vega-Lite's remarks on a specification are of no use to who reads the report. */
