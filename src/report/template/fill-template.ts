@@ -74,13 +74,15 @@ function checkNode(file: string, node: TemplateNode, filling: Filling): void {
   switch (node.kind) {
     case 'when':
       valueNamed(file, node.line, node.name, filling.values);
-      return checkNames(file, node.nodes, filling);
+      checkNames(file, node.nodes, filling);
+      return;
     case 'columns':
-      return checkNames(
+      checkNames(
         file,
         node.columns.flatMap((column) => column.nodes),
         filling,
       );
+      return;
     case 'list':
       gathered(node.items.map((item) => () => fillLine(file, item.line, item.parts, filling)));
       return;
