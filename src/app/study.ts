@@ -128,6 +128,10 @@ export function resultsText(assessment: Assessment): string {
 }
 
 /** The ranking in few lines, for a terminal. */
-export function rankingText(assessment: Assessment, templates: Templates, options: TerminalOptions): string {
-  return renderTerminal(summarise(assessment, templates, ''), options);
+export function rankingText(
+  assessment: Assessment,
+  request: Pick<StudyRequest, 'templates'> & ReportWishes,
+  options: TerminalOptions,
+): string {
+  return renderTerminal(summarise(assessment, request.templates, '', request), options);
 }

@@ -1,6 +1,6 @@
 import type { Command } from 'commander';
 import { exitCodes } from './exit-codes.js';
-import { type Beside, type Reading, type Shell, takesTemplates, withStudy } from './shell.js';
+import { type Beside, type Reading, type Shell, takesTemplates, takesUnits, withStudy } from './shell.js';
 
 interface CheckOptions extends Beside {
   requirePass?: true;
@@ -8,7 +8,7 @@ interface CheckOptions extends Beside {
 
 /** `check <study>`: what the files say, what is missing, what to measure first. */
 export function addCheck(program: Command, shell: Shell): void {
-  takesTemplates(program.command('check'))
+  takesUnits(takesTemplates(program.command('check')))
     .description('read a study, tell what is wrong, assumed or worth measuring')
     .argument('<study>', 'folder with the CSV files')
     .option('--require-pass', 'exit with 5 when no candidate passes every limit')
@@ -27,6 +27,6 @@ async function check(folder: string, options: CheckOptions, shell: Shell): Promi
   };
   const worked = await withStudy(shell, folder, [], assess, options);
   if ('stop' in worked) return shell.end(worked.stop);
-  shell.terminal.result(checkText(worked.value, shell.terminal.width));
+  shell.terminal.result(checkText(worked.value, shell.terminal.width, worked.reading.units));
   if (options.requirePass && worked.value.leader === null) shell.end(exitCodes.nonePasses);
 }

@@ -1,10 +1,10 @@
 import type { Command } from 'commander';
 import { exitCodes } from './exit-codes.js';
-import { type Beside, type Reading, type Shell, takesTemplates, withStudy } from './shell.js';
+import { type Beside, type Reading, type Shell, takesTemplates, takesUnits, withStudy } from './shell.js';
 
 /** `explain <study> <candidate>`: the working, from data sheet to minutes. */
 export function addExplain(program: Command, shell: Shell): void {
-  takesTemplates(program.command('explain'))
+  takesUnits(takesTemplates(program.command('explain')))
     .description('show the working of one candidate: equation, numbers put in, result, source')
     .argument('<study>', 'folder with the CSV files')
     .argument('<candidate>', 'id in candidates.csv')

@@ -1,9 +1,9 @@
 import type { Command } from 'commander';
-import { type Beside, type Reading, type Shell, takesTemplates, withStudy } from './shell.js';
+import { type Beside, type Reading, type Shell, takesTemplates, takesUnits, withStudy } from './shell.js';
 
 /** `measure <study>`: the sheet to measure by, with blanks to fill in. */
 export function addMeasure(program: Command, shell: Shell): void {
-  takesTemplates(program.command('measure'))
+  takesUnits(takesTemplates(program.command('measure')))
     .description('print the measuring sheet: what, with which instrument, how exactly, worth most first')
     .argument('<study>', 'folder with the CSV files')
     .addHelpText('after', '\nExample:  holdwright measure data-demo/lantern-parade')
@@ -16,5 +16,5 @@ async function measure(folder: string, options: Beside, shell: Shell): Promise<v
   const assess = (reading: Reading) => assessStudy(reading, 'ranking');
   const worked = await withStudy(shell, folder, [], assess, options);
   if ('stop' in worked) return shell.end(worked.stop);
-  shell.terminal.result(measureText(worked.value, shell.terminal.width));
+  shell.terminal.result(measureText(worked.value, shell.terminal.width, worked.reading.units));
 }

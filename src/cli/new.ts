@@ -45,13 +45,15 @@ function write(folder: string, files: FileContent[], next: string, shell: Shell)
   const kept = alreadyIn(folder, files);
   if (kept.length > 0) {
     shell.terminal.talk(`error: ${folder} already has ${kept.join(', ')}; nothing was written`);
-    return shell.end(exitCodes.cannotWrite);
+    shell.end(exitCodes.cannotWrite);
+    return;
   }
   try {
     writeAtomically(folder, files);
   } catch (error) {
     shell.terminal.talk(`error: ${folder} cannot be written: ${(error as Error).message}`);
-    return shell.end(exitCodes.cannotWrite);
+    shell.end(exitCodes.cannotWrite);
+    return;
   }
   const names = files.map(({ name }) => `  ${name}`).join('\n');
   shell.terminal.result(`${folder} has now\n${names}\n${next}`);

@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { type Beside, type Reading, type Shell, takesTemplates, withStudy } from './shell.js';
+import { type Beside, type Reading, type Shell, takesTemplates, takesUnits, withStudy } from './shell.js';
 
 interface RankOptions extends Beside {
   json?: true;
@@ -8,7 +8,7 @@ interface RankOptions extends Beside {
 
 /** `rank <study>`: the ranking on the terminal, or everything as JSON. */
 export function addRank(program: Command, shell: Shell): void {
-  takesTemplates(program.command('rank'))
+  takesUnits(takesTemplates(program.command('rank')))
     .description('rank the candidates of a study')
     .argument('<study>', 'folder with the CSV files')
     .option('--json', 'print every result as JSON')
@@ -28,7 +28,7 @@ async function rank(folder: string, options: RankOptions, shell: Shell): Promise
   if ('stop' in worked) return shell.end(worked.stop);
   const { value: assessment, reading } = worked;
   shell.terminal.result(
-    options.json ? resultsText(assessment) : rankingText(assessment, reading.templates, shell.terminal),
+    options.json ? resultsText(assessment) : rankingText(assessment, reading, shell.terminal),
   );
 }
 

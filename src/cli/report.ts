@@ -3,7 +3,7 @@ import { type Command, Option } from 'commander';
 import { reportDate } from './clock.js';
 import { exitCodes } from './exit-codes.js';
 import { writeAtomically } from './files.js';
-import { type Beside, type Reading, type Shell, takesTemplates, withStudy } from './shell.js';
+import { type Beside, type Reading, type Shell, takesTemplates, takesUnits, withStudy } from './shell.js';
 
 interface ReportOptions extends Beside {
   out: string;
@@ -15,7 +15,7 @@ const papers = { a4: 'A4', letter: 'Letter' } as const;
 
 /** `report <study> --out <folder>`: the PDF and the results, and the ranking on the terminal. */
 export function addReport(program: Command, shell: Shell): void {
-  takesTemplates(program.command('report'))
+  takesUnits(takesTemplates(program.command('report')))
     .description('write report.pdf and results.json')
     .argument('<study>', 'folder with the CSV files')
     .requiredOption('--out <folder>', 'where the report goes; made when it is not there')
@@ -45,7 +45,5 @@ async function report(folder: string, { out, page, ...beside }: ReportOptions, s
     shell.terminal.talk(`warning: no font has ${character}, it is shown as □ in “${context}”`);
   }
   const written = join(out, 'report.pdf');
-  shell.terminal.result(
-    rankingText(worked.value.assessment, worked.reading.templates, { ...shell.terminal, written }),
-  );
+  shell.terminal.result(rankingText(worked.value.assessment, worked.reading, { ...shell.terminal, written }));
 }

@@ -1,4 +1,4 @@
-import type { Command } from 'commander';
+import { type Command, Option } from 'commander';
 import { formatIssue } from '../problem/format-issue.js';
 import type { Issue, Result } from '../problem/issue.js';
 import { type ExitCode, exitCodes } from './exit-codes.js';
@@ -24,6 +24,7 @@ export interface Reading {
   templates: Record<string, string>;
   /** Pictures of the user's own letterhead. */
   images: OwnWording['images'];
+  units: 'metric' | 'us';
   changes: string[];
   version: string;
   progress(step: string): void;
@@ -36,11 +37,22 @@ export type Worked<T> = { value: T; reading: Reading } | { stop: ExitCode };
 export interface Beside {
   /** Folder with the user's own templates. */
   templates?: string;
+  /** Units in which figures are written; what is computed stays in SI. */
+  units?: Reading['units'];
 }
 
 /** Lets a command take `--templates`. */
 export function takesTemplates(command: Command): Command {
   return command.option('--templates <folder>', 'your own copy of any of the templates');
+}
+
+/** Lets a command take `--units`. */
+export function takesUnits(command: Command): Command {
+  const option = new Option(
+    '--units <system>',
+    'units of mass, length, force, torque, speed and temperature',
+  );
+  return command.addOption(option.choices(['metric', 'us']).default('metric'));
 }
 
 /**
@@ -65,6 +77,7 @@ export async function withStudy<T>(
     files,
     templates: wording.templates,
     images: wording.images,
+    units: beside.units ?? 'metric',
     changes,
     version: shell.version,
     progress: progress.step,

@@ -1,11 +1,14 @@
 import type { Assessment, CandidateAssessment } from '../assess/assessment.js';
 import type { Band, CandidateCertainty } from '../assess/certainty.js';
 import type { DayPlan } from '../assess/day/day-plan.js';
+import type { UnitSystem } from '../quantity/display-units.js';
 import type { OutcomeName } from '../simulate/ensemble/ensemble.js';
 import type { ReportImage } from './document.js';
 import { type Phrases, readPhrases } from './template/phrases.js';
 import type { Templates } from './template/template-error.js';
 import { cleanTree } from './words/clean.js';
+import { type DisplayReadings, displayReadings } from './words/figures.js';
+import { restatedAssessment } from './words/restated.js';
 
 /** Whether a candidate leads, exists today, or is one of the others; decides its line and fill in charts. */
 export type Role = 'leader' | 'baseline' | 'other';
@@ -14,6 +17,8 @@ export type Role = 'leader' | 'baseline' | 'other';
 export interface ReportWishes {
   /** Pictures for the letterhead by the name of their file. */
   images?: Record<string, ReportImage>;
+  /** Units in which what is mechanical or warm is read; metric when not said. */
+  units?: UnitSystem;
 }
 
 /** What every section of the report is made from. */
@@ -21,6 +26,9 @@ export interface ReportContext {
   assessment: Assessment;
   templates: Templates;
   images: Record<string, ReportImage>;
+  /** Units of what is mechanical or warm. */
+  units: DisplayReadings;
+  system: UnitSystem;
   phrases: Phrases;
   /** In rank order. */
   candidates: CandidateAssessment[];
@@ -42,9 +50,9 @@ export function reportContext(
   source: Assessment,
   templates: Templates,
   date: string,
-  { images = {} }: ReportWishes = {},
+  { images = {}, units: system = 'metric' }: ReportWishes = {},
 ): ReportContext {
-  const assessment = cleanTree(source);
+  const assessment = restatedAssessment(cleanTree(source), system);
   const candidates = withDistinctLabels(assessment.candidates);
   const byId = (id: string | null) => candidates.find((candidate) => candidate.id === id) ?? null;
   const [leader, baseline] = [byId(assessment.leader), byId(assessment.baseline)];
@@ -54,6 +62,8 @@ export function reportContext(
     assessment,
     templates,
     images,
+    units: displayReadings[system],
+    system,
     phrases: readPhrases(templates),
     candidates,
     leader,

@@ -7,3 +7,4 @@ export { checkTemplates } from './template/check-templates.js';
 export { completedPhrases, phrasesFile } from './template/phrases.js';
 export { TemplateError, type TemplateProblem, type Templates } from './template/template-error.js';
 export { cleanText, cleanTree } from './words/clean.js';
+export { restatedAssessment, resultsAlsoIn } from './words/restated.js';

@@ -1,4 +1,6 @@
 import type { Dimension } from '../../quantity/dimension.js';
+import type { UnitSystem } from '../../quantity/display-units.js';
+import { inchM } from '../../quantity/exact.js';
 import { formatNumber } from '../../quantity/format.js';
 import { unitOf } from '../../quantity/unit-table.js';
 
@@ -31,21 +33,76 @@ export interface Reading {
   show(value: Figure): string;
 }
 
+/** A reading that also gives the bare number, as charts want it. */
+export interface DisplayReading extends Reading {
+  valueOf(si: number): number;
+}
+
 /** A reading with so many significant digits. */
-function precise(dimension: Dimension, unit: string, digits = 3): Reading {
-  return { unit, show: (value) => number(inUnit(value, dimension, unit), digits) };
+function precise(dimension: Dimension, unit: string, digits = 3): DisplayReading {
+  return {
+    unit,
+    valueOf: unitOf(unit, dimension).fromSi,
+    show: (value) => number(inUnit(value, dimension, unit), digits),
+  };
 }
 
 /** A reading with so many decimals. */
-function rounded(dimension: Dimension, unit: string, decimals = 0): Reading {
-  return { unit, show: (value) => fixed(inUnit(value, dimension, unit), decimals) };
+function rounded(dimension: Dimension, unit: string, decimals = 0): DisplayReading {
+  return {
+    unit,
+    valueOf: unitOf(unit, dimension).fromSi,
+    show: (value) => fixed(inUnit(value, dimension, unit), decimals),
+  };
 }
 
 function inUnit(value: Figure, dimension: Dimension, unit: string): Figure {
   return value === null || value === undefined ? value : unitOf(unit, dimension).fromSi(value);
 }
 
-/** Units of columns and tables, each with how its numbers are written. */
+/** What is mechanical or warm is read in the units that were asked for. */
+export interface DisplayReadings {
+  mass: DisplayReading;
+  length: DisplayReading;
+  speed: DisplayReading;
+  force: DisplayReading;
+  torque: DisplayReading;
+  temperature: DisplayReading;
+  /** Voltage of a motor by its speed, turning or along a line. */
+  turningConstant: Reading;
+  drivingConstant: Reading;
+}
+
+/** Units of columns, tables and charts in each system. */
+export const displayReadings: Record<UnitSystem, DisplayReadings> = {
+  metric: {
+    mass: rounded('mass', 'g'),
+    length: rounded('length', 'mm'),
+    speed: precise('speed', 'm/s', 2),
+    force: precise('force', 'N', 2),
+    torque: precise('torque', 'N·m'),
+    temperature: rounded('temperature', '°C'),
+    turningConstant: { unit: 'V·s/rad', show: number },
+    drivingConstant: { unit: 'V·s/m', show: number },
+  },
+  us: {
+    mass: rounded('mass', 'oz', 1),
+    length: rounded('length', 'in', 2),
+    speed: precise('speed', 'ft/s', 2),
+    force: precise('force', 'lbf', 2),
+    torque: precise('torque', 'oz·in'),
+    temperature: rounded('temperature', '°F'),
+    turningConstant: { unit: 'V·s/rad', show: number },
+    drivingConstant: { unit: 'V·s/in', show: (value) => number(value && value * inchM) },
+  },
+};
+
+/** Whether a quantity is read in the units that were asked for. */
+export function isDisplayed(name: string): name is keyof DisplayReadings {
+  return Object.hasOwn(displayReadings.metric, name);
+}
+
+/** Units of columns and tables that are the same in every system, each with how its numbers are written. */
 export const readings = {
   minutes: rounded('time', 'min'),
   hours: precise('time', 'h', 2),
@@ -55,13 +112,8 @@ export const readings = {
   watts: precise('power', 'W'),
   wattsInColumn: { unit: 'W', show: (value: Figure) => (value === 0 ? '0' : fixed(value, 2)) },
   joules: precise('energy', 'J'),
-  newtons: precise('force', 'N', 2),
   volts: precise('voltage', 'V'),
   ohms: precise('resistance', 'Ω'),
-  grams: rounded('mass', 'g'),
-  celsius: rounded('temperature', '°C'),
-  metresPerSecond: precise('speed', 'm/s', 2),
-  newtonMetres: precise('torque', 'N·m'),
   percent: rounded('ratio', '%'),
   decibels: { unit: 'dB', show: (value: Figure) => fixed(value, 0) },
   ratio: { unit: '', show: (value: Figure) => fixed(value, 2) },
@@ -70,9 +122,14 @@ export const readings = {
 
 export type ReadingName = keyof typeof readings;
 
+/** A reading by its name, or as it stands. */
+export function readingOf(reading: ReadingName | Reading): Reading {
+  return typeof reading === 'string' ? readings[reading] : reading;
+}
+
 /** A figure with its unit: `3.24 N·m`, `71 °C`; a dash when there is none. */
-export function withReading(value: Figure, name: ReadingName): string {
-  const { unit, show } = readings[name];
+export function withReading(value: Figure, reading: ReadingName | Reading): string {
+  const { unit, show } = readingOf(reading);
   return withUnit(show(value), unit);
 }
 
