@@ -19,7 +19,8 @@ export function addNew(program: Command, shell: Shell): void {
     .addOption(wording.conflicts('drive'))
     .addHelpText(
       'after',
-      '\nExamples:  holdwright new my-study --drive position-servo worm-gearmotor\n           holdwright new my-wording --wording',
+      '\nExample:  holdwright new my-study --drive position-servo worm-gearmotor' +
+        '\nExample:  holdwright new my-wording --wording',
     )
     .action((folder: string, options: NewOptions) => begin(folder, options, shell));
 }

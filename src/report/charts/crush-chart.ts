@@ -44,7 +44,7 @@ export function crushChart(context: ReportContext): ChartContent | null {
 
 /** Height of a chart of rows that stands beside another, as a share of the page's width. */
 export function halfPageHeight(rowCount: number): number {
-  return 0.085 + 0.037 * Math.max(2, rowCount);
+  return 0.085 + 0.041 * Math.max(2, rowCount);
 }
 
 /** Who can squeeze with how much. */

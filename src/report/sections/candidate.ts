@@ -101,7 +101,7 @@ function findingBlocks(findings: Finding[]): Block[] {
     { text: `${findingWords[severity]}. `, strong: true },
     ...plain(message),
   ]);
-  return [{ kind: 'list', ordered: false, items }];
+  return [{ kind: 'list', ordered: false, items, style: 'small' }];
 }
 
 function assumedList({ assumed }: CandidateAssessment): Block[] {

@@ -18,6 +18,7 @@ export function daySection(context: ReportContext): Filling[] {
     carried: counted(plan.packsCarriedCount, 'pack'),
     has_timeline: charts['day-timeline'] !== null,
     due: `${fixed(plan.dueSocFraction * 100, 0)}${joined}%`,
+    due_before_end: plan.dueSocFraction > plan.endSocFraction,
     end: `${fixed(plan.endSocFraction * 100, 0)}${joined}%`,
     warning_to_end: plan.warningToEndS === null ? '' : withReading(plan.warningToEndS, 'minutes'),
     no_warning: plan.warningToEndS === null && plan.status !== 'cannot-play',

@@ -5,7 +5,7 @@ import type { ReportContext } from '../context.js';
 import type { Block } from '../document.js';
 import type { Filling, Values } from '../template/fill-template.js';
 import { banded } from '../words/bands.js';
-import { capitalised, counted, listed, readings } from '../words/figures.js';
+import { capitalised, counted, listed, readings, trueMinus } from '../words/figures.js';
 import { resultsAlsoIn } from '../words/restated.js';
 
 /** From data sheet to minutes for who leads and what exists today; one section, left out where nothing is worked. */
@@ -60,11 +60,6 @@ function calculation({ quantity, equation, numbers, result, source }: Calculatio
     result: trueMinus(result),
     source,
   };
-}
-
-/** A hyphen before a figure is a minus sign. */
-function trueMinus(text: string): string {
-  return text.replace(/(?<=^|[\s([=])-(?=\d)/g, '−');
 }
 
 function linesOf(context: ReportContext, assessed: CandidateAssessment): CalculationLine[] {

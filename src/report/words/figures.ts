@@ -49,10 +49,11 @@ function precise(dimension: Dimension, unit: string, digits = 3): DisplayReading
 
 /** A reading with so many decimals. */
 function rounded(dimension: Dimension, unit: string, decimals = 0): DisplayReading {
+  const isZero = (value: Figure) => value === 0 && dimension !== 'temperature';
   return {
     unit,
     valueOf: unitOf(unit, dimension).fromSi,
-    show: (value) => fixed(inUnit(value, dimension, unit), decimals),
+    show: (value) => (isZero(value) ? '0' : fixed(inUnit(value, dimension, unit), decimals)),
   };
 }
 
@@ -156,6 +157,11 @@ export function money(value: Figure, currency: string): string {
 
 function withUnit(text: string, unit: string): string {
   return text === none || unit === '' ? text : `${text}${joined}${unit}`;
+}
+
+/** A hyphen before a figure is a minus sign. */
+export function trueMinus(text: string): string {
+  return text.replace(/(?<=^|[\s([=])-(?=\d)/g, '−');
 }
 
 /** `1 limit`, `3 limits`. */

@@ -1,15 +1,17 @@
 import type { Assessment, CalculationLine } from '../../assess/assessment.js';
 import { displaySystems, type UnitSystem } from '../../quantity/display-units.js';
 import { restater } from '../../quantity/restate.js';
+import { trueMinus } from './figures.js';
 
 /**
- * An assessment whose sentences give their figures in the units that were asked for. Its numbers stay in SI, and so do
- * the texts of the user: what a file says is shown as it says it.
+ * An assessment whose sentences give their figures in the units that were asked for, with true minus signs. Its
+ * numbers stay in SI, and the texts of the user as they are: what a file says is shown as it says it.
  */
 export function restatedAssessment(assessment: Assessment, system: UnitSystem): Assessment {
-  if (system === 'metric') return assessment;
   const { study, inputs, ...told } = assessment;
-  const restate = restater(displaySystems[system], namesIn(study));
+  const names = new Set(namesIn(study));
+  const inUnits = system === 'metric' ? (text: string) => text : restater(displaySystems[system], [...names]);
+  const restate = (text: string) => (names.has(text) ? text : trueMinus(inUnits(text)));
   const provenance = study.provenance.map((entry) =>
     typeof entry.value === 'number' ? { ...entry, shown: restate(entry.shown) } : entry,
   );
