@@ -7,7 +7,7 @@ import { cell, figureColumn, head, wordColumn } from './cells.js';
 /** What a table of all candidates has beside their ranks and names. */
 export interface CandidateTable {
   /** Width of the names, 1 = an ordinary column. */
-  nameShare: number;
+  share: number;
   columns: TableColumn[];
   cells(candidate: CandidateAssessment): TableCell[];
   note: string;
@@ -20,7 +20,7 @@ export function candidateTable(context: ReportContext, table: CandidateTable): T
   return {
     kind: 'table',
     title: '',
-    columns: [figureColumn('Rank', '', 0.5), wordColumn('Candidate', table.nameShare), ...table.columns],
+    columns: [figureColumn('Rank', '', 0.5), wordColumn('Candidate', table.share), ...table.columns],
     rows: context.candidates.map((candidate) => ({
       highlighted: table.highlighted?.(candidate) ?? false,
       cells: [cell(String(candidate.rank)), head(markedLabel(candidate)), ...table.cells(candidate)],

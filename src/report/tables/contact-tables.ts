@@ -13,7 +13,7 @@ export function powerCutsTable(context: ReportContext): TableBlock {
   const hasDraws = context.assessment.certainty !== null;
   const { unit } = context.units.speed;
   return candidateTable(context, {
-    nameShare: 2.4,
+    share: 2.4,
     columns: [
       wordColumn('Unpowered it', 1.7),
       figureColumn('Open leads', 's', 0.9),
@@ -62,7 +62,7 @@ export function contactTable(context: ReportContext): TableBlock {
   const push = (value: number | null): TableCell =>
     value === null ? cell('locks', 'muted') : cell(force.show(value));
   return candidateTable(context, {
-    nameShare: 2.6,
+    share: 2.6,
     columns: [
       figureColumn('Down, powered', force.unit, 1),
       figureColumn('Up, powered', force.unit, 1),

@@ -50,7 +50,7 @@ export function plansTable(context: ReportContext): TableBlock {
   const body = context.assessment.study.carrier.worn ? 'On body' : 'Mass';
   const { mass } = context.units;
   return candidateTable(context, {
-    nameShare: 2.5,
+    share: 2.5,
     columns: [
       wordColumn('The day', 2),
       figureColumn('Packs it takes', '', 0.8),

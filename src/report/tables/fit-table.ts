@@ -34,7 +34,7 @@ export function fitTable(context: ReportContext): TableBlock {
   const { currency, phrases } = context;
   const { unit } = context.units.length;
   return candidateTable(context, {
-    nameShare: 2.6,
+    share: 2.6,
     columns: [
       figureColumn('Box of the drive', unit, 1.5),
       ...(hasSpace ? [figureColumn('Left on its tightest side', unit, 1.2), wordColumn('Fits', 0.8)] : []),

@@ -11,7 +11,7 @@ export function heatTable(context: ReportContext): TableBlock {
   const hasShare = context.candidates.some(({ nominal }) => nominal.onShareFraction !== null);
   const { unit } = context.units.temperature;
   return candidateTable(context, {
-    nameShare: 2.4,
+    share: 2.4,
     columns: [
       figureColumn('Winding, in the show', unit, 1.3),
       figureColumn('Case, in the show', unit, 1.2),
