@@ -2,6 +2,8 @@ import { obstacles } from '../assess/answer.js';
 import type { Assessment, CandidateAssessment, MeasurementAdvice } from '../assess/assessment.js';
 import { inDraws } from '../assess/certainty/sureness.js';
 import type { Certainty } from '../assess/certainty.js';
+import type { UnitSystem } from '../quantity/display-units.js';
+import { restatedAssessment } from '../report/index.js';
 import { wrapped } from './wrap.js';
 
 /** How many measurements are named. */
@@ -11,8 +13,10 @@ const named = 3;
  * What `check` says of a study without errors: whether each candidate passes and how surely, what its sheet cannot
  * mean, the verdict, how the measurements agree, how many figures are the user's own, and what to measure first.
  * @param width columns to write in
+ * @param units of what is mechanical or warm
  */
-export function checkText(assessment: Assessment, width: number): string {
+export function checkText(told: Assessment, width: number, units: UnitSystem = 'metric'): string {
+  const assessment = restatedAssessment(told, units);
   const { verdict, certainty } = assessment;
   return [
     ...wrapped(assessment.study.about.project, width),

@@ -4,6 +4,7 @@ import { readAssumptions } from '../input/read-assumptions.js';
 import { readStudy } from '../input/read-study.js';
 import type { Result } from '../problem/issue.js';
 import { nearestName } from '../problem/nearest-name.js';
+import { type ReportWishes, resultsAlsoIn } from '../report/index.js';
 import { simulateCandidate } from '../simulate/candidate.js';
 import type { StudyRequest } from './study.js';
 
@@ -13,7 +14,10 @@ export type Explanation =
   | { found: false; known: string[]; nearest: string | null };
 
 /** From files to the working of one candidate, or to the issues that stand in its way. */
-export function explainCandidate(request: StudyRequest, id: string): Result<Explanation> {
+export function explainCandidate(
+  request: StudyRequest & Pick<ReportWishes, 'units'>,
+  id: string,
+): Result<Explanation> {
   const read = readStudy(request.files, readAssumptions(request.templates), request.changes);
   if (!read.ok) return read;
   const { value: study, issues } = read;
@@ -23,6 +27,7 @@ export function explainCandidate(request: StudyRequest, id: string): Result<Expl
     return { ok: true, value: { found: false, known, nearest: nearestName(id, known) }, issues };
   }
   request.progress('computing the candidate');
-  const lines = working(study, candidate, simulateCandidate(study, candidate));
+  const worked = working(study, candidate, simulateCandidate(study, candidate));
+  const lines = resultsAlsoIn(request.units ?? 'metric', study, worked);
   return { ok: true, value: { found: true, label: candidate.label, lines }, issues };
 }

@@ -1,5 +1,7 @@
 import type { Assessment, MeasurementAdvice } from '../assess/assessment.js';
 import { measuredWork } from '../assess/bench-work.js';
+import type { UnitSystem } from '../quantity/display-units.js';
+import { restatedAssessment } from '../report/index.js';
 import { wrapped } from './wrap.js';
 
 /** Most lines to fill in; more than these nobody measures in a season. */
@@ -15,8 +17,10 @@ const visibleWorth = 0.0005;
  * The measuring sheet: what to measure, worth most first, each with instrument, method, precision, and a line to fill
  * in on paper.
  * @param width columns to write in
+ * @param units of what is mechanical or warm
  */
-export function measureText({ study, nextMeasurements }: Assessment, width: number): string {
+export function measureText(assessment: Assessment, width: number, units: UnitSystem = 'metric'): string {
+  const { study, nextMeasurements } = restatedAssessment(assessment, units);
   const advice = nextMeasurements.slice(0, asked);
   const head =
     advice.length === 0

@@ -3,7 +3,13 @@ import { type SafetyFigures, safetyFigures } from '../assess/safety/safety-figur
 import type { Result } from '../problem/issue.js';
 import { nearestName } from '../problem/nearest-name.js';
 import { printable } from '../problem/printable.js';
-import { buildSheet, type Fact, type ReportDocument, TemplateError } from '../report/index.js';
+import {
+  buildSheet,
+  type Fact,
+  type ReportDocument,
+  type ReportWishes,
+  templateError,
+} from '../report/index.js';
 import { tipMotion } from '../simulate/tip-motion.js';
 import { placed } from './missing-characters.js';
 import { assessStudy, type ReportFiles, type ReportSetting, type StudyRequest } from './study.js';
@@ -27,7 +33,10 @@ export type Sheet =
   | { found: false; known: string[]; nearest: string | null };
 
 /** From files to the safety sheet of one candidate, or to the issues that stand in its way. */
-export async function safetySheet(request: StudyRequest, wish: SheetWish): Promise<Result<Sheet>> {
+export async function safetySheet(
+  request: StudyRequest & ReportWishes,
+  wish: SheetWish,
+): Promise<Result<Sheet>> {
   const assessed = assessStudy(request, 'ranking');
   if (!assessed.ok) return assessed;
   const { value: assessment, issues } = assessed;
@@ -53,7 +62,7 @@ export async function safetySheet(request: StudyRequest, wish: SheetWish): Promi
 export async function sheetFiles(
   assessment: Assessment,
   safety: SafetyFigures,
-  request: Pick<StudyRequest, 'files' | 'templates' | 'progress'>,
+  request: Pick<StudyRequest, 'files' | 'templates' | 'progress'> & ReportWishes,
   { page, date }: ReportSetting,
 ): Promise<ReportFiles & { headlines: Fact[] }> {
   const { templates, progress } = request;
@@ -61,13 +70,13 @@ export async function sheetFiles(
   const { loadFonts, renderPdf } = await import('../render/pdf/index.js');
   const fonts = await loadFonts();
   const setWith = async (count: number) => {
-    const document = buildSheet(assessment, safety, templates, date, count);
+    const document = buildSheet(assessment, safety, templates, date, count, request);
     return { ...(await renderPdf(document, { fonts, pageSize: page })), headlines: headlinesOf(document) };
   };
   const most = safety.cautions.length;
   const set = await mostThatFits(most, setWith, ({ pageCount }) => pageCount === 1);
   if (set === null)
-    throw new TemplateError('report/sheet.md', 1, 'this is more than one page holds; take some of it out');
+    throw templateError('report/sheet.md', 1, 'this is more than one page holds; take some of it out');
   const { bytes, missingCharacters, headlines } = set;
   return {
     files: [{ name: sheetName, bytes }],

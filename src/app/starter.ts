@@ -13,6 +13,17 @@ export function starter(kinds: string[]): Starter {
   const unknown = kinds.filter((kind) => !driveKinds.some((known) => known === kind));
   if (unknown.length > 0) return { unknown, known: driveKinds };
   const chosen = driveKinds.filter((kind) => kinds.length === 0 || kinds.includes(kind));
-  const encoder = new TextEncoder();
-  return { files: starterStudy(chosen).map(({ name, text }) => ({ name, bytes: encoder.encode(text) })) };
+  return { files: starterStudy(chosen).map(({ name, text }) => encoded(name, text)) };
+}
+
+/** The wording and the charts of the report as files to edit, with the page that explains them. */
+export function wordingCopy(templates: Readonly<Record<string, string>>): InputFile[] {
+  return Object.entries(templates)
+    .filter(([name]) => /^(?:report|charts)\/|^README\.md$/.test(name))
+    .map(([name, text]) => encoded(name, text))
+    .sort((a, b) => (a.name < b.name ? -1 : 1));
+}
+
+function encoded(name: string, text: string): InputFile {
+  return { name, bytes: new TextEncoder().encode(text) };
 }

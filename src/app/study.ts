@@ -17,6 +17,7 @@ import { renderTerminal, type TerminalOptions } from '../render/terminal/render-
 import {
   buildReport,
   exportTable,
+  type ReportWishes,
   summarise,
   type Templates,
   toResults,
@@ -120,7 +121,7 @@ export function assessStudy(
 /** The assessment as the files of a report: `results.json`, and the pages in the wanted formats. */
 export async function reportFiles(
   assessment: Assessment,
-  request: StudyRequest,
+  request: StudyRequest & ReportWishes,
   setting: ReportSetting,
 ): Promise<ReportFiles> {
   // 4 Tell: headings, tables, charts and cautions as data, in the wording of the templates. The PDF carries all that
@@ -129,14 +130,14 @@ export async function reportFiles(
   const { templates } = request;
   const { page, date, choice, formats: wanted = ['pdf'] } = setting;
   const results = { name: carriedNames.results, bytes: bytesOf(resultsText(assessment)) };
-  const document = buildReport(assessment, templates, date);
+  const document = buildReport(assessment, templates, date, request);
   document.keywords.push(`results ${sha256Of(results.bytes)}`);
   const report = {
     document,
-    summary: summarise(assessment, templates, date),
+    summary: summarise(assessment, templates, date, request),
     results: toResults(assessment),
     attachments: carriedFiles({ ...request, setting, results }),
-    ...(choice && { weighing: weighingOf(assessment, choice, templates, date) }),
+    ...(choice && { weighing: weighingOf(assessment, choice, templates, date, request) }),
   };
 
   // 5 Render: bytes. Fonts and charts are loaded only here.
@@ -150,6 +151,18 @@ export async function reportFiles(
   }
   made.files.push(results);
   return made;
+}
+
+/**
+ * Puts every sentence of the report together and throws it away: for who edits the wording.
+ *
+ * @throws TemplateError with everything that the templates ask for and nobody knows
+ */
+export function checkWording(
+  assessment: Assessment,
+  request: Pick<StudyRequest, 'templates'> & ReportWishes,
+): void {
+  buildReport(assessment, request.templates, '', request);
 }
 
 /**
@@ -167,6 +180,10 @@ export async function rankingCsv(assessment: Assessment, decimal?: DecimalMark):
 }
 
 /** The ranking in few lines, for a terminal. */
-export function rankingText(assessment: Assessment, templates: Templates, options: TerminalOptions): string {
-  return renderTerminal(summarise(assessment, templates, ''), options);
+export function rankingText(
+  assessment: Assessment,
+  request: Pick<StudyRequest, 'templates'> & ReportWishes,
+  options: TerminalOptions,
+): string {
+  return renderTerminal(summarise(assessment, request.templates, '', request), options);
 }

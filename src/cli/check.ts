@@ -1,16 +1,15 @@
 import type { Command } from 'commander';
 import { jsonFlag } from './answer.js';
 import { exitCodes } from './exit-codes.js';
-import { type Shell, withStudy } from './shell.js';
+import { type Beside, type Reading, type Shell, takesTemplates, takesUnits, withStudy } from './shell.js';
 
-interface CheckOptions {
+interface CheckOptions extends Beside {
   requirePass?: true;
 }
 
 /** `check <study>`: what the files say, what is missing, what to measure first. */
 export function addCheck(program: Command, shell: Shell): void {
-  program
-    .command('check')
+  takesUnits(takesTemplates(program.command('check')))
     .description('read a study, tell what is wrong, assumed or worth measuring')
     .argument('<study>', 'folder with the CSV files')
     .option('--require-pass', 'exit with 5 when no candidate passes every limit')
@@ -20,13 +19,19 @@ export function addCheck(program: Command, shell: Shell): void {
 }
 
 async function check(folder: string, options: CheckOptions, shell: Shell): Promise<void> {
-  const { assessStudy } = await import('../app/study.js');
+  const { assessStudy, checkWording } = await import('../app/study.js');
   const { checkText } = await import('../app/check-text.js');
   const { checkData } = await import('../app/check-data.js');
-  const worked = await withStudy(shell, folder, [], assessStudy);
+  const assess = (reading: Reading) => {
+    const assessed = assessStudy(reading);
+    // Faults in wording of one's own show only when a report is made with it.
+    if (assessed.ok && options.templates !== undefined) checkWording(assessed.value, reading);
+    return assessed;
+  };
+  const worked = await withStudy(shell, folder, [], assess, options);
   if ('stop' in worked) return shell.end(worked.stop);
   shell.answer(
-    () => checkText(worked.value, shell.terminal.width),
+    () => checkText(worked.value, shell.terminal.width, worked.reading.units),
     () => checkData(worked.value),
   );
   if (options.requirePass && worked.value.leader === null) shell.end(exitCodes.nonePasses);

@@ -3,24 +3,26 @@ import { unknownCandidate } from '../problem/command-messages.js';
 import { issueAt } from '../problem/trouble.js';
 import { jsonFlag } from './answer.js';
 import { exitCodes } from './exit-codes.js';
-import { type Shell, withStudy } from './shell.js';
+import { type Beside, type Reading, type Shell, takesTemplates, takesUnits, withStudy } from './shell.js';
 
 /** `explain <study> <candidate>`: the working, from data sheet to minutes. */
 export function addExplain(program: Command, shell: Shell): void {
-  program
-    .command('explain')
+  takesUnits(takesTemplates(program.command('explain')))
     .description('show the working of one candidate: equation, numbers put in, result, source')
     .argument('<study>', 'folder with the CSV files')
     .argument('<candidate>', 'id in candidates.csv')
     .option(...jsonFlag)
     .addHelpText('after', '\nExample:  holdwright explain data-demo/lantern-parade worm-driver')
-    .action((folder: string, candidate: string) => explain(folder, candidate, shell));
+    .action((folder: string, candidate: string, options: Beside) =>
+      explain(folder, candidate, options, shell),
+    );
 }
 
-async function explain(folder: string, id: string, shell: Shell): Promise<void> {
+async function explain(folder: string, id: string, options: Beside, shell: Shell): Promise<void> {
   const { explainCandidate } = await import('../app/explain.js');
   const { workingText } = await import('../app/working-text.js');
-  const worked = await withStudy(shell, folder, [], (reading) => explainCandidate(reading, id));
+  const work = (reading: Reading) => explainCandidate(reading, id);
+  const worked = await withStudy(shell, folder, [], work, options);
   if ('stop' in worked) return shell.end(worked.stop);
   const { value } = worked;
   if (!value.found) {

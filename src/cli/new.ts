@@ -1,31 +1,44 @@
+import { basename, dirname, join } from 'node:path';
 import { type Command, Option } from 'commander';
 import * as say from '../problem/command-messages.js';
 import { nearestName } from '../problem/nearest-name.js';
 import { issueAt } from '../problem/trouble.js';
 import { jsonFlag } from './answer.js';
 import { exitCodes } from './exit-codes.js';
-import { namesIn } from './files.js';
+import { type FileContent, namesIn, templateTexts } from './files.js';
 import type { Shell } from './shell.js';
 import { writeOut } from './write-out.js';
 
 interface NewOptions {
   drive?: string[];
+  wording?: true;
 }
 
-/** `new <folder>`: a study to fill in, one comment above each item saying how to measure it. */
+/** `new <folder>`: a study to fill in, one comment above each item saying how to measure it; or wording to edit. */
 export function addNew(program: Command, shell: Shell): void {
+  const wording = new Option('--wording', 'a copy of the wording and charts of the report, for --templates');
   program
     .command('new')
     .description('start a study: files to fill in, with a line on how to measure each item')
     .argument('<folder>', 'folder to make')
     .addOption(new Option('--drive <type...>', 'drive types to compare; all when left out'))
+    .addOption(wording.conflicts('drive'))
     .option(...jsonFlag)
-    .addHelpText('after', '\nExample:  holdwright new my-study --drive position-servo worm-gearmotor')
+    .addHelpText(
+      'after',
+      '\nExample:  holdwright new my-study --drive position-servo worm-gearmotor' +
+        '\nExample:  holdwright new my-wording --wording',
+    )
     .action((folder: string, options: NewOptions) => begin(folder, options, shell));
 }
 
-async function begin(folder: string, { drive }: NewOptions, shell: Shell): Promise<void> {
-  const { starter } = await import('../app/starter.js');
+async function begin(folder: string, { drive, wording }: NewOptions, shell: Shell): Promise<void> {
+  const { starter, wordingCopy } = await import('../app/starter.js');
+  if (wording) {
+    const files = wordingCopy(templateTexts());
+    const next = `Edit what you like and delete the rest, then:  holdwright report STUDY --out REPORT --templates ${folder}`;
+    return write(folder, files, next, shell);
+  }
   const started = starter(drive ?? []);
   if ('unknown' in started) {
     const { unknown, known } = started;
@@ -35,20 +48,27 @@ async function begin(folder: string, { drive }: NewOptions, shell: Shell): Promi
     );
     return shell.end(exitCodes.wrongUsage);
   }
-  const { files } = started;
+  await write(folder, started.files, `Fill in the values, then:  holdwright check ${folder}`, shell);
+}
+
+/** Writes the files unless one of them is there already, and says what to do with them. */
+async function write(folder: string, files: FileContent[], next: string, shell: Shell): Promise<void> {
   const place = { file: folder, line: null, column: null };
-  // Many systems take `Study.csv` and `study.csv` for one file.
-  const there = namesIn(folder).map((name) => name.toLowerCase());
-  const kept = files.map(({ name }) => name).filter((name) => there.includes(name.toLowerCase()));
+  const kept = files.map(({ name }) => name).filter((name) => isThere(folder, name));
   if (kept.length > 0) {
     shell.tell([issueAt(place, say.wouldOverwrite(kept))]);
     return shell.end(exitCodes.cannotWrite);
   }
-  if (!(await writeOut(shell, folder, { files }, 'the study'))) return;
+  if (!(await writeOut(shell, folder, { files }, 'the folder'))) return;
   const names = files.map(({ name }) => name);
   shell.answer(
-    () =>
-      `${folder} has now\n${names.map((name) => `  ${name}\n`).join('')}Fill in the values, then:  holdwright check ${folder}`,
+    () => `${folder} has now\n${names.map((name) => `  ${name}\n`).join('')}${next}`,
     () => ({ folder, files: names }),
   );
+}
+
+/** Whether a file of this name is there; many systems take `Study.csv` and `study.csv` for one. */
+function isThere(folder: string, name: string): boolean {
+  const there = namesIn(join(folder, dirname(name))).map((found) => found.toLowerCase());
+  return there.includes(basename(name).toLowerCase());
 }

@@ -30,8 +30,11 @@ export async function runProgram(argv: string[], world: World): Promise<void> {
     if (error instanceof CommanderError) {
       if (error.exitCode !== 0) shell.end(exitCodes.wrongUsage);
     } else if (isTemplateError(error)) {
-      const place = { file: `templates/${error.file}`, line: error.line, column: null };
-      shell.tell([issueAt(place, say.badTemplate(error.problem))]);
+      shell.tell(
+        error.problems.map(({ file, line, problem }) =>
+          issueAt({ file: `templates/${file}`, line, column: null }, say.badTemplate(problem)),
+        ),
+      );
       shell.end(exitCodes.inputErrors);
     } else {
       const trace = error instanceof Error ? error.stack : String(error);
@@ -44,8 +47,10 @@ export async function runProgram(argv: string[], world: World): Promise<void> {
 /** Commands that compute a study, and to which more threads are of use. */
 const computing = ['check', 'measure', 'rank', 'report', 'sheet', 'explain', 'decide', 'reopen'];
 
-/** A fault in a template, told by its name: the folder that knows it is not loaded for every command. */
-function isTemplateError(error: unknown): error is Error & { file: string; line: number; problem: string } {
+/** Faults in templates, told by its name: the folder that knows it is not loaded for every command. */
+function isTemplateError(
+  error: unknown,
+): error is Error & { problems: readonly { file: string; line: number; problem: string }[] } {
   return error instanceof Error && error.name === 'TemplateError';
 }
 

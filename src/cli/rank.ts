@@ -4,10 +4,10 @@ import * as say from '../problem/command-messages.js';
 import { issueAt } from '../problem/trouble.js';
 import { jsonFlag } from './answer.js';
 import { exitCodes } from './exit-codes.js';
-import { type Shell, withStudy } from './shell.js';
+import { type Beside, type Reading, type Shell, takesTemplates, takesUnits, withStudy } from './shell.js';
 import { writeOut } from './write-out.js';
 
-interface RankOptions {
+interface RankOptions extends Beside {
   json?: true;
   csv?: true;
   out?: string;
@@ -17,8 +17,7 @@ interface RankOptions {
 
 /** `rank <study>`: the ranking on the terminal, for a spreadsheet, or everything as JSON. */
 export function addRank(program: Command, shell: Shell): void {
-  program
-    .command('rank')
+  takesUnits(takesTemplates(program.command('rank')))
     .description('rank the candidates of a study')
     .argument('<study>', 'folder with the CSV files')
     .option(...jsonFlag)
@@ -48,10 +47,9 @@ async function rank(folder: string, options: RankOptions, shell: Shell): Promise
     return shell.end(exitCodes.wrongUsage);
   }
   const { assessStudy, rankingCsv, rankingText, resultsText } = await import('../app/study.js');
-  const worked = await withStudy(shell, folder, set, (reading) =>
-    // What only the report shows takes its time; a person who asks for the ranking waits for less.
-    assessStudy(reading, json ? 'report' : 'ranking'),
-  );
+  // What only the report shows takes its time; a person who asks for the ranking waits for less.
+  const assess = (reading: Reading) => assessStudy(reading, json ? 'report' : 'ranking');
+  const worked = await withStudy(shell, folder, set, assess, options);
   if ('stop' in worked) return shell.end(worked.stop);
   const { value: assessment, reading } = worked;
   if (csv) {
@@ -60,7 +58,7 @@ async function rank(folder: string, options: RankOptions, shell: Shell): Promise
     else await writeTable(table, out, shell);
   } else {
     shell.answer(
-      () => rankingText(assessment, reading.templates, shell.terminal),
+      () => rankingText(assessment, reading, shell.terminal),
       (issues) => resultsText(assessment, issues),
     );
   }

@@ -9,10 +9,18 @@ import { exitCodes } from './exit-codes.js';
 import { papers } from './papers.js';
 import { formatsAsked } from './report-formats.js';
 import { agreementWith, openReport } from './report-from.js';
-import { type Reading, type Shell, withFiles, withStudy } from './shell.js';
+import {
+  type Beside,
+  type Reading,
+  type Shell,
+  takesTemplates,
+  takesUnits,
+  withFiles,
+  withStudy,
+} from './shell.js';
 import { writeOut } from './write-out.js';
 
-interface ReportOptions {
+interface ReportOptions extends Beside {
   out: string;
   from?: string;
   page?: keyof typeof papers;
@@ -22,8 +30,7 @@ interface ReportOptions {
 
 /** `report <study> --out <folder>`: the pages and the results, and the ranking on the terminal; or again from a PDF. */
 export function addReport(program: Command, shell: Shell): void {
-  program
-    .command('report')
+  takesUnits(takesTemplates(program.command('report')))
     .description('write report.pdf, report.html or both, and results.json')
     .argument('[study]', 'folder with the CSV files')
     .option('--from <report.pdf>', 'instead of a study: compute anew from what this report carries')
@@ -46,7 +53,7 @@ export function addReport(program: Command, shell: Shell): void {
 
 async function report(
   folder: string | undefined,
-  { out, page, from, format = ['pdf'], interactive }: ReportOptions,
+  { out, page, from, format = ['pdf'], interactive, ...beside }: ReportOptions,
   shell: Shell,
 ): Promise<void> {
   if (interactive && !format.includes('html')) {
@@ -71,8 +78,8 @@ async function report(
     return { ...assessed, value: { assessment: assessed.value, ...made } };
   };
   const worked = carried
-    ? await withFiles(shell, { ...carried, changes: carried.settings.changes }, work)
-    : await withStudy(shell, folder!, [], work);
+    ? await withFiles(shell, { ...carried, changes: carried.settings.changes }, work, beside)
+    : await withStudy(shell, folder!, [], work, beside);
   if ('stop' in worked) return shell.end(worked.stop);
   if (!(await writeOut(shell, out, worked.value, 'the report'))) return;
   const { assessment, files } = worked.value;
@@ -82,7 +89,7 @@ async function report(
   shell.answer(
     () =>
       [
-        rankingText(assessment, worked.reading.templates, { ...shell.terminal, written: pages.join(', ') }),
+        rankingText(assessment, worked.reading, { ...shell.terminal, written: pages.join(', ') }),
         ...(agreed ? [agreed.text(from!, shell.terminal.width)] : []),
       ].join('\n'),
     () => ({

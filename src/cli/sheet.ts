@@ -6,10 +6,10 @@ import { jsonFlag } from './answer.js';
 import { reportDate } from './clock.js';
 import { exitCodes } from './exit-codes.js';
 import { papers } from './papers.js';
-import { type Shell, withStudy } from './shell.js';
+import { type Beside, type Shell, takesTemplates, takesUnits, withStudy } from './shell.js';
 import { writeOut } from './write-out.js';
 
-interface SheetOptions {
+interface SheetOptions extends Beside {
   out: string;
   page: keyof typeof papers;
   candidate?: string;
@@ -17,8 +17,7 @@ interface SheetOptions {
 
 /** `sheet <study> --out <folder>`: one page for whoever lets the feature into an event. */
 export function addSheet(program: Command, shell: Shell): void {
-  program
-    .command('sheet')
+  takesUnits(takesTemplates(program.command('sheet')))
     .description('write safety-sheet.pdf: one page for the organiser of an event')
     .argument('<study>', 'folder with the CSV files')
     .requiredOption('--out <folder>', 'where the sheet goes; made when it is not there')
@@ -31,11 +30,10 @@ export function addSheet(program: Command, shell: Shell): void {
 
 async function sheet(folder: string, options: SheetOptions, shell: Shell): Promise<void> {
   const { safetySheet, sheetName, sheetText } = await import('../app/sheet.js');
-  const { out, page, candidate = null } = options;
+  const { out, page, candidate = null, ...beside } = options;
   const dateOf = (studyDate: string) => reportDate(shell.env, studyDate, shell.now);
-  const worked = await withStudy(shell, folder, [], (reading) =>
-    safetySheet(reading, { candidate, page: papers[page], dateOf }),
-  );
+  const wish = { candidate, page: papers[page], dateOf };
+  const worked = await withStudy(shell, folder, [], (reading) => safetySheet(reading, wish), beside);
   if ('stop' in worked) return shell.end(worked.stop);
   const { value } = worked;
   if (!value.found) {

@@ -1,8 +1,10 @@
+import { type Command, Option } from 'commander';
 import type { StudyRequest } from '../app/study.js';
 import type { Issue, Result } from '../problem/issue.js';
 import { type ExitCode, exitCodes } from './exit-codes.js';
 import { studyFiles, templateTexts } from './files.js';
 import type { HelperThreads } from './helper-threads.js';
+import { type OwnWording, ownWording } from './own-wording.js';
 import { startProgress } from './progress.js';
 import type { Terminal } from './terminal.js';
 
@@ -32,10 +34,35 @@ export interface Shell extends World {
 /** What a command hands to the app: files as read, templates, and where to report progress. */
 export interface Reading extends StudyRequest {
   templates: Record<string, string>;
+  /** Pictures of the user's own letterhead. */
+  images: OwnWording['images'];
+  units: 'metric' | 'us';
 }
 
 /** A study read and worked on, or the reason why the command stops. */
 export type Worked<T> = { value: T; reading: Reading } | { stop: ExitCode };
+
+/** What a command reads beside its study. */
+export interface Beside {
+  /** Folder with the user's own templates. */
+  templates?: string;
+  /** Units in which figures are written; what is computed stays in SI. */
+  units?: Reading['units'];
+}
+
+/** Lets a command take `--templates`. */
+export function takesTemplates(command: Command): Command {
+  return command.option('--templates <folder>', 'your own copy of any of the templates');
+}
+
+/** Lets a command take `--units`. */
+export function takesUnits(command: Command): Command {
+  const option = new Option(
+    '--units <system>',
+    'units of mass, length, force, torque, speed and temperature',
+  );
+  return command.addOption(option.choices(['metric', 'us']).default('metric'));
+}
 
 /**
  * Reads a study folder, lets `work` make something of it, and talks about every issue.
@@ -46,11 +73,12 @@ export async function withStudy<T>(
   folder: string,
   changes: string[],
   work: (reading: Reading) => Promise<Result<T>> | Result<T>,
+  beside: Beside = {},
 ): Promise<Worked<T>> {
   const files = studyFiles(folder);
   shell.tell(files.issues);
   if (!files.ok) return { stop: exitCodes.inputErrors };
-  return withFiles(shell, { files: files.value, templates: templateTexts(), changes }, work);
+  return withFiles(shell, { files: files.value, templates: templateTexts(), changes }, work, beside);
 }
 
 /** The same for files that are at hand already. */
@@ -58,16 +86,21 @@ export async function withFiles<T>(
   shell: Shell,
   source: Pick<Reading, 'files' | 'templates' | 'changes'>,
   work: (reading: Reading) => Promise<Result<T>> | Result<T>,
+  beside: Beside = {},
 ): Promise<Worked<T>> {
+  const wording = await ownWording(source.templates, beside.templates);
   const progress = startProgress(shell.terminal);
   const { threadsOf } = await import('../app/thread-pool.js');
   const reading: Reading = {
     ...source,
+    templates: wording.templates,
+    images: wording.images,
+    units: beside.units ?? 'metric',
     version: shell.version,
     progress: progress.step,
     threads: threadsOf(shell.helpers.called()),
   };
-  const result = await Promise.resolve(work(reading)).finally(progress.end);
+  const result = await wording.worked(reading, work).finally(progress.end);
   shell.helpers.dismiss();
   shell.tell(result.issues);
   tellCounts(shell.terminal, result.issues);

@@ -21,10 +21,11 @@ export const candidates: Record<DriveKind, Cells> = {
   'position-servo': {
     id: 'servo-a',
     type: 'position-servo',
-    rated_voltage: '7.4 V',
+    rated_voltage: '11.1 V',
+    maximum_voltage: '13 V',
     no_load_speed: '0.20 s/60deg',
     stall_torque: '35 kg·cm',
-    stall_current: '4.0 A',
+    stall_current: '2.8 A',
     mass: '80 g',
   },
   'worm-gearmotor': {
@@ -61,11 +62,11 @@ export const pack: Cells = {
   id: 'pack-a',
   chemistry: 'lipo',
   cells: '3',
-  capacity: '2200 mAh',
-  mass: '170 g',
+  capacity: '1000 mAh',
+  mass: '95 g',
 };
 
-/** Rows that stand as comments in the optional files; invented. */
+/** What a feature mostly has beside its drive; invented. */
 export const loads: readonly Cells[] = [
   {
     id: 'lamps',
@@ -77,6 +78,8 @@ export const loads: readonly Cells[] = [
   },
   { id: 'controller', power: '0.4 W', voltage: '5 V', drawn_when: 'always' },
 ];
+
+/** Rows that stand as comments in the optional files; invented. */
 export const criteria: readonly Cells[] = [
   { criterion: 'runtime', weight: '4', worth_0_at: '30 min', worth_1_at: '120 min', must: 'at least 40 min' },
   { criterion: 'body_mass', weight: '2', worth_0_at: '2 kg', worth_1_at: '0.5 kg' },

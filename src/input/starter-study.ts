@@ -38,7 +38,7 @@ export function starterStudy(kinds: DriveKind | readonly DriveKind[]): StarterFi
     ),
     tableFile('show.csv', showFields('hinge'), placeholders.cues),
     tableFile('packs.csv', packFields, [placeholders.pack]),
-    tableFile('loads.csv', loadFields, [], placeholders.loads),
+    tableFile('loads.csv', loadFields, placeholders.loads),
     tableFile('criteria.csv', criterionFields, [], placeholders.criteria),
     tableFile('day.csv', dayFields, [], placeholders.day),
     tableFile('measured.csv', measuredFields, [], placeholders.measured),

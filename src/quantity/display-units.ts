@@ -1,4 +1,5 @@
 import type { Dimension } from './dimension.js';
+import { footM, poundKg } from './exact.js';
 
 /** A unit to show from a size on; the first of a ladder has no lower end. */
 export interface DisplayStep {
@@ -49,3 +50,26 @@ export const metricDisplay: DisplayUnits = {
   count: steps(''),
   money: steps(''),
 };
+
+/** US customary units for what is mechanical or warm; what is electrical is the same everywhere. */
+export const usDisplay: DisplayUnits = {
+  ...metricDisplay,
+  length: steps('in', [10 * footM, 'ft']),
+  area: steps('in²', [footM * footM, 'ft²']),
+  mass: steps('oz', [2 * poundKg, 'lb']),
+  speed: steps('in/s', [footM, 'ft/s']),
+  force: steps('lbf'),
+  torque: steps('oz·in'),
+  inertia: steps('oz·in²', [0.01, 'lb·in²']),
+  'linear-stiffness': steps('lbf/in'),
+  'rotary-stiffness': steps('oz·in/rad'),
+  temperature: steps('°F'),
+  'thermal-resistance': steps('°F/W'),
+  'heat-capacity': steps('J/°F'),
+};
+
+/** The systems of units that a person may choose. */
+export const displaySystems = { metric: metricDisplay, us: usDisplay };
+
+/** Name of a system of units. */
+export type UnitSystem = keyof typeof displaySystems;

@@ -102,6 +102,7 @@ const speeds: Unit[] = [
   linear('speed', 'cm/s', 0.01, quotients(['cm'], second)),
   linear('speed', 'm/s', 1, quotients(['m'], second)),
   linear('speed', 'in/s', inchM, [...quotients(inch, second), 'ips']),
+  linear('speed', 'ft/s', footM, [...quotients(foot, second), 'fps']),
   linear('speed', 'mm/min', 0.001 / minuteS, quotients(['mm'], minute)),
   linear('speed', 'm/min', 1 / minuteS, quotients(['m'], minute)),
   linear('speed', 'km/h', 1000 / hourS, ['kph', 'kmh']),
@@ -123,6 +124,8 @@ const inertias: Unit[] = [
   linear('inertia', 'g·m²', 1e-3),
   linear('inertia', 'g·cm²', 1e-7),
   linear('inertia', 'g·mm²', 1e-9),
+  linear('inertia', 'oz·in²', ounceKg * inchM * inchM),
+  linear('inertia', 'lb·in²', poundKg * inchM * inchM),
 ];
 
 const stiffnesses: Unit[] = [
@@ -133,6 +136,7 @@ const stiffnesses: Unit[] = [
   linear('linear-stiffness', 'kgf/cm', kilogramForceN * 100, quotients(kilogramForce, ['cm'])),
   linear('linear-stiffness', 'lbf/in', poundForceN / inchM, quotients(pound, inch)),
   linear('rotary-stiffness', 'N·m/rad', 1),
+  linear('rotary-stiffness', 'oz·in/rad', ounceForceN * inchM),
   linear('rotary-stiffness', 'N·m/deg', 1 / degreeRad, quotients(['N·m'], degree)),
   linear('rotary-stiffness', 'N·mm/deg', 0.001 / degreeRad, quotients(['N·mm'], degree)),
   linear('rotary-stiffness', 'N·cm/deg', 0.01 / degreeRad, quotients(['N·cm'], degree)),

@@ -1,14 +1,13 @@
 import type { Assessment } from '../assess/assessment.js';
-import { type ReportContext, reportContext } from './context.js';
+import { type ReportContext, type ReportWishes, reportContext } from './context.js';
 import type { Block, ReportDocument, Section } from './document.js';
 import { aboutValues } from './sections/about.js';
 import { sectionSources } from './sections/section-source.js';
+import { contentsFile, listedSections } from './template/contents.js';
 import { type Filling, fillLine, fillTemplate } from './template/fill-template.js';
 import { textOf } from './template/inline.js';
 import { type ParsedTemplate, parseTemplate } from './template/parse-template.js';
-import { TemplateError, type Templates, templateText } from './template/template-error.js';
-
-const contentsFile = 'report/contents.md';
+import { gathered, type Templates, templateError, templateText } from './template/template-error.js';
 
 /**
  * Turns an assessment into a document: words, tables and charts as data; no fonts, no points.
@@ -17,14 +16,16 @@ const contentsFile = 'report/contents.md';
  *
  * @param templates texts of all templates by their path below `templates/`
  * @param date ISO date to print when the study names none
- * @throws TemplateError with file and line for a template that asks for something nobody knows
+ * @throws TemplateError with file and line of everything that templates ask for and nobody knows
  */
-export function buildReport(assessment: Assessment, templates: Templates, date: string): ReportDocument {
-  const context = reportContext(assessment, templates, date);
+export function buildReport(
+  assessment: Assessment,
+  templates: Templates,
+  date: string,
+  wishes: ReportWishes = {},
+): ReportDocument {
+  const context = reportContext(assessment, templates, date, wishes);
   const { about } = context.assessment.study;
-  const sections = sectionNames(templates).flatMap(({ name, line }) => buildSections(context, name, line));
-  const [first] = sections;
-  if (first) first.blocks.unshift(...letterhead(context));
   return {
     title: about.question || about.project,
     subtitle: about.project,
@@ -36,43 +37,62 @@ export function buildReport(assessment: Assessment, templates: Templates, date: 
     footer: footer(context),
     pageNumber: context.phrases('page-number'),
     appendixTitle: context.phrases('appendix'),
-    sections,
+    sections: buildSections(context),
   };
 }
 
-function sectionNames(templates: Templates): { name: string; line: number }[] {
-  const { nodes } = parseTemplate(contentsFile, templateText(templates, contentsFile));
-  return nodes
-    .flatMap((node) => (node.kind === 'list' ? node.items : []))
-    .map(({ line, parts }) => ({
-      line,
-      name: parts.map((part) => ('text' in part ? part.text : '')).join(''),
-    }));
-}
-
-function buildSections(context: ReportContext, name: string, line: number): Section[] {
-  const source = Object.hasOwn(sectionSources, name) ? sectionSources[name] : undefined;
-  if (!source) {
-    const known = Object.keys(sectionSources).join(', ');
-    throw new TemplateError(contentsFile, line, `there is no section ${name}; known are ${known}`);
+/** All sections in their order, the letterhead at the head of the first. */
+function buildSections(context: ReportContext): Section[] {
+  const names = listedSections(context.templates, Object.keys(sectionSources));
+  const [head, drafts] = gathered([
+    () => letterhead(context),
+    () => gathered(names.map((name) => () => draftSections(context, name()))).flat(),
+  ]);
+  const sections = withParts(context, drafts);
+  if (sections.length === 0) {
+    throw templateError(contentsFile, 1, 'none of these sections has anything to say about this study');
   }
-  return source(context).map((filling) => buildSection(context, name, filling));
+  sections[0]!.blocks.unshift(...head);
+  return sections;
 }
 
-/** One section worded in `report/<name>.md`. */
-export function buildSection(context: ReportContext, name: string, filling: Filling): Section {
+/** A section that does not know its place yet. */
+type DraftSection = Omit<Section, 'part' | 'runningHead'> & { wantsAppendix: boolean };
+
+function draftSections(context: ReportContext, name: string): DraftSection[] {
+  return gathered(
+    sectionSources[name]!(context).map((filling) => () => draftSection(context, name, filling)),
+  );
+}
+
+function draftSection(context: ReportContext, name: string, filling: Filling): DraftSection {
   const file = `report/${name}.md`;
   const template = parseTemplate(file, templateText(context.templates, file));
-  const title = setting(file, template, 'title', filling) ?? name;
-  const part = setting(file, template, 'part', filling) === 'appendix' ? 'appendix' : 'answer';
-  return {
-    name,
-    title,
-    runningHead: context.phrases(`running-head-${part}`, { title }),
-    part,
-    startsPage: setting(file, template, 'starts-page', filling) !== 'no',
-    blocks: fillTemplate(file, template, filling),
-  };
+  const [blocks, title, part, startsPage] = gathered([
+    () => fillTemplate(file, template, filling),
+    () => setting(file, template, 'title', filling) ?? name,
+    () => choice(file, template, 'part', ['answer', 'appendix']),
+    () => choice(file, template, 'starts-page', ['yes', 'no']),
+  ]);
+  return { name, title, blocks, wantsAppendix: part === 'appendix', startsPage: startsPage === 'yes' };
+}
+
+/** One section worded in `report/<name>.md`, standing alone. */
+export function buildSection(context: ReportContext, name: string, filling: Filling): Section {
+  return withParts(context, [draftSection(context, name, filling)])[0]!;
+}
+
+/**
+ * The appendix begins behind the last section that belongs to the pages which stand alone; a section that was put
+ * before it belongs to those pages too. Where there are none, nothing is an appendix to anything.
+ */
+function withParts(context: ReportContext, drafts: DraftSection[]): Section[] {
+  const last = drafts.findLastIndex(({ wantsAppendix }) => !wantsAppendix);
+  return drafts.map(({ wantsAppendix: _, ...section }, index): Section => {
+    const part = last >= 0 && index > last ? 'appendix' : 'answer';
+    const runningHead = context.phrases(`running-head-${part}`, { title: section.title });
+    return { ...section, part, runningHead };
+  });
 }
 
 function setting(file: string, template: ParsedTemplate, name: string, filling: Filling): string | null {
@@ -80,10 +100,18 @@ function setting(file: string, template: ParsedTemplate, name: string, filling: 
   return entry ? textOf(fillLine(file, entry.line, entry.parts, filling)) : null;
 }
 
+/** A setting that takes one of a few words; the first when it is not there. */
+function choice(file: string, template: ParsedTemplate, name: string, words: string[]): string {
+  const chosen = setting(file, template, name, { values: {}, charts: {} }) ?? words[0]!;
+  if (words.includes(chosen)) return chosen;
+  const { line } = template.settings[name]!;
+  throw templateError(file, line, `${name} is ${words.join(' or ')}, not ${chosen}`);
+}
+
 function letterhead(context: ReportContext): Block[] {
   const file = 'report/letterhead.md';
   const template = parseTemplate(file, templateText(context.templates, file));
-  return fillTemplate(file, template, { values: aboutValues(context), charts: {} });
+  return fillTemplate(file, template, { values: aboutValues(context), charts: {}, images: context.images });
 }
 
 /** Program, model and inputs in a line, for the foot of every page. */

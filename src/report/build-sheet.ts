@@ -1,7 +1,7 @@
 import type { Assessment } from '../assess/assessment.js';
 import type { SafetyFigures } from '../assess/safety/safety-figures.js';
 import { buildSection, footer } from './build-report.js';
-import { reportContext } from './context.js';
+import { type ReportWishes, reportContext } from './context.js';
 import type { ReportDocument } from './document.js';
 import { longestSigns, sheetFilling, shortened } from './sections/sheet.js';
 import type { Templates } from './template/template-error.js';
@@ -21,11 +21,16 @@ export function buildSheet(
   templates: Templates,
   date: string,
   cautionCount: number,
+  wishes: ReportWishes = {},
 ): ReportDocument {
-  const context = reportContext(assessment, templates, date);
+  const context = reportContext(assessment, templates, date, wishes);
   const { about } = context.assessment.study;
   const project = shortened(about.project, longestSigns.project);
-  const clean = cleanTree(safety);
+  // Cautions are sentences, which the context has in the units that were asked for.
+  const cautions = safety.cautions.map(
+    (caution) => context.assessment.cautions[assessment.cautions.indexOf(caution)] ?? caution,
+  );
+  const clean = cleanTree({ ...safety, cautions });
   const section = buildSection(context, 'sheet', sheetFilling(context, clean, cautionCount));
   const title = context.phrases('sheet-title', { project });
   return {

@@ -1,18 +1,34 @@
 import type { Assessment, CandidateAssessment } from '../assess/assessment.js';
 import type { Band, CandidateCertainty } from '../assess/certainty.js';
 import type { DayPlan } from '../assess/day/day-plan.js';
+import type { UnitSystem } from '../quantity/display-units.js';
 import type { OutcomeName } from '../simulate/ensemble/ensemble.js';
+import type { ReportImage } from './document.js';
 import { type Phrases, readPhrases } from './template/phrases.js';
 import type { Templates } from './template/template-error.js';
 import { cleanTree } from './words/clean.js';
+import { type DisplayReadings, displayReadings } from './words/figures.js';
+import { restatedAssessment } from './words/restated.js';
 
 /** Whether a candidate leads, exists today, or is one of the others; decides its line and fill in charts. */
 export type Role = 'leader' | 'baseline' | 'other';
+
+/** What a report may have beside what is known. */
+export interface ReportWishes {
+  /** Pictures for the letterhead by the name of their file. */
+  images?: Record<string, ReportImage>;
+  /** Units in which what is mechanical or warm is read; metric when not said. */
+  units?: UnitSystem;
+}
 
 /** What every section of the report is made from. */
 export interface ReportContext {
   assessment: Assessment;
   templates: Templates;
+  images: Record<string, ReportImage>;
+  /** Units of what is mechanical or warm. */
+  units: DisplayReadings;
+  system: UnitSystem;
   phrases: Phrases;
   /** In rank order. */
   candidates: CandidateAssessment[];
@@ -30,8 +46,13 @@ export interface ReportContext {
  *
  * @param date used when the study names none; ISO
  */
-export function reportContext(source: Assessment, templates: Templates, date: string): ReportContext {
-  const assessment = cleanTree(source);
+export function reportContext(
+  source: Assessment,
+  templates: Templates,
+  date: string,
+  { images = {}, units: system = 'metric' }: ReportWishes = {},
+): ReportContext {
+  const assessment = restatedAssessment(cleanTree(source), system);
   const candidates = withDistinctLabels(assessment.candidates);
   const byId = (id: string | null) => candidates.find((candidate) => candidate.id === id) ?? null;
   const [leader, baseline] = [byId(assessment.leader), byId(assessment.baseline)];
@@ -40,6 +61,9 @@ export function reportContext(source: Assessment, templates: Templates, date: st
   return {
     assessment,
     templates,
+    images,
+    units: displayReadings[system],
+    system,
     phrases: readPhrases(templates),
     candidates,
     leader,

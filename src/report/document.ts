@@ -1,4 +1,4 @@
-/** A run of text with emphasis; renderers decide what emphasis looks like. */
+/** A run of text with emphasis; renderers decide what emphasis looks like. A line feed in it begins a new line. */
 export interface Span {
   text: string;
   strong?: boolean;
@@ -93,6 +93,21 @@ export interface CautionBlock {
   action: Inline;
 }
 
+/** A picture from a file beside the wording, such as the logo of a letterhead. */
+export interface ImageBlock extends ReportImage {
+  kind: 'image';
+  /** Said instead of the picture by who cannot see it; never empty. */
+  alternative: string;
+}
+
+/** A picture as its file holds it: 8 bits per channel, grey or RGB, alpha only in a PNG. */
+export interface ReportImage {
+  format: 'png' | 'jpeg';
+  bytes: Uint8Array;
+  widthPixels: number;
+  heightPixels: number;
+}
+
 export interface Column {
   /** Relative width. */
   share: number;
@@ -106,6 +121,7 @@ export type Block =
   | TableBlock
   | ChartBlock
   | CautionBlock
+  | ImageBlock
   | {
       kind: 'calculation';
       quantity: string;

@@ -1,6 +1,13 @@
 import type { Assessment, Caution } from '../assess/assessment.js';
 import { driveTypes } from '../drives/registry.js';
-import { bandOf, certaintyOf, labelOf, type ReportContext, reportContext } from './context.js';
+import {
+  bandOf,
+  certaintyOf,
+  labelOf,
+  type ReportContext,
+  type ReportWishes,
+  reportContext,
+} from './context.js';
 import { countText, packsForTheDay } from './tables/ranking-table.js';
 import type { Templates } from './template/template-error.js';
 import { banded, probability } from './words/bands.js';
@@ -61,8 +68,13 @@ export interface ReportSummary {
 }
 
 /** Puts the answer into few lines; see `buildReport` for the parameters. */
-export function summarise(source: Assessment, templates: Templates, date: string): ReportSummary {
-  const context = reportContext(source, templates, date);
+export function summarise(
+  source: Assessment,
+  templates: Templates,
+  date: string,
+  wishes: ReportWishes = {},
+): ReportSummary {
+  const context = reportContext(source, templates, date, wishes);
   const { assessment } = context;
   const raised = assessment.cautions.filter((caution) => caution.figure !== '' || caution.candidate !== null);
   const worst = worstCaution(raised);
@@ -75,7 +87,7 @@ export function summarise(source: Assessment, templates: Templates, date: string
     confidence: confidenceText(context),
     reasons: verdict.reasons.slice(0, mostReasons),
     rows: context.candidates.map((candidate) => summaryRow(context, candidate)),
-    units: { runtime: 'min', mass: 'g', holding: 'W', cost: context.currency },
+    units: { runtime: 'min', mass: context.units.mass.unit, holding: 'W', cost: context.currency },
     caution: worst && {
       severity: worst.severity,
       about: worst.candidate === null ? '' : labelOf(context, worst.candidate),
@@ -132,7 +144,7 @@ function summaryRow(context: ReportContext, candidate: ReportContext['candidates
     limitsInShort: limitsInShort(context, candidate),
     runtime,
     packs: context.assessment.day === null ? '' : packsForTheDay(context, candidate),
-    mass: readings.grams.show(nominal.bodyMassKg),
+    mass: context.units.mass.show(nominal.bodyMassKg),
     holding: readings.wattsInColumn.show(bandOf(candidate, 'holdPowerW')?.median ?? nominal.holdPowerW),
     cost: readings.money.show(nominal.cost),
     score: readings.ratio.show(candidate.score),

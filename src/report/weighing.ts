@@ -2,7 +2,7 @@ import type { Assessment } from '../assess/assessment.js';
 import { onPaperBelow } from '../assess/certainty/findings.js';
 import type { Choice } from '../assess/choosing/rank-again.js';
 import { importanceSteps } from '../study/choosing.js';
-import { markedLabel, reportContext } from './context.js';
+import { markedLabel, type ReportWishes, reportContext } from './context.js';
 import { countText } from './tables/ranking-table.js';
 import type { Templates } from './template/template-error.js';
 import { criterionFigure, limitDemand, limitName } from './words/criterion-words.js';
@@ -64,9 +64,15 @@ const wordNames = [
 ] as const;
 
 /** The words around a choice; see `buildReport` for the parameters. */
-export function weighingOf(source: Assessment, choice: Choice, templates: Templates, date: string): Weighing {
-  const context = reportContext(source, templates, date);
-  const { phrases, currency, assessment } = context;
+export function weighingOf(
+  source: Assessment,
+  choice: Choice,
+  templates: Templates,
+  date: string,
+  wishes: ReportWishes = {},
+): Weighing {
+  const context = reportContext(source, templates, date, wishes);
+  const { phrases, assessment } = context;
   const say = (name: string, values: Record<string, string> = {}) => phrases(`weighing-${name}`, values);
   const steps = Object.entries(importanceSteps).map(([id, weightScore]) => ({
     id,
@@ -89,14 +95,14 @@ export function weighingOf(source: Assessment, choice: Choice, templates: Templa
     steps,
     criteria: choice.criteria.map(({ id, weightScore }) => {
       const { worthless, worthFull } = criteria.find((criterion) => criterion.id === id)!;
-      const [none, full] = [worthless, worthFull].map((value) => criterionFigure(id, value, currency));
+      const [none, full] = [worthless, worthFull].map((value) => criterionFigure(id, value, context));
       const note = say('scale', { none: none!, full: full!, weight: number(weightScore) });
       return { id, label: limitName(id), note };
     }),
     limits: choice.limits.map((id) => {
       const { direction, bound } = criteria.find((criterion) => criterion.id === id)!.must!;
       const demand = { criterion: id, direction, limit: bound, value: null, passes: null, margin: null };
-      return { id, label: limitName(id), note: limitDemand(demand, currency) };
+      return { id, label: limitName(id), note: limitDemand(demand, context) };
     }),
     candidates: context.candidates.map((candidate) => ({
       id: candidate.id,

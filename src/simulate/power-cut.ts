@@ -5,7 +5,7 @@ import type { CandidateModel } from './candidate-model.js';
 import type { PowerCutOutcome } from './outcome.js';
 
 /** Way over which a landing tip gives (from experience: foam and fabric over a frame). */
-const giveM = 0.005;
+export const landingGiveM = 0.005;
 
 /** Least backward efficiency assumed of a drive while it is shaken. */
 export const leastShakenEfficiency = 0.05;
@@ -87,6 +87,6 @@ export function powerCut(
     tipSpeedMPerS: fallen.stopSpeed * load.lengthM,
     largestTipSpeedMPerS: fallen.largestSpeed * load.lengthM,
     impactEnergyJ,
-    tipForceN: impactEnergyJ / giveM,
+    tipForceN: impactEnergyJ / landingGiveM,
   };
 }

@@ -40,6 +40,7 @@ const packageHomes: Record<string, string[]> = {
   'simple-statistics': ['assess', 'simulate'],
   vega: ['render'],
   'vega-lite': ['render'],
+  'vega-interpreter': ['render'],
   'd3-color': ['render'],
   pdfkit: ['render'],
   'dejavu-fonts-ttf': ['render'],

@@ -32,6 +32,7 @@ export const unitEndings: Record<string, string> = {
   PerH: 'a C figure: capacity per hour',
   Db: 'sound level in decibels, which has no SI unit of its own',
   Money: 'an amount in the currency of the study',
+  Pixels: 'size of a picture, as its file has it',
 };
 
 /** Pure numbers. */

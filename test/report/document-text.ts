@@ -48,6 +48,8 @@ function blockText(block: Block): string {
       return [block.label, block.about, block.figure, words(block.text), words(block.action)].join(' ');
     case 'facts':
       return block.items.map(({ label, value, note }) => `${label}: ${value} ${note ?? ''}`).join('\n');
+    case 'image':
+      return block.alternative;
     case 'side-by-side':
       return block.columns.map((column) => blocksText(column.blocks)).join('\n');
     case 'calculation':

@@ -90,7 +90,7 @@ describe('a phrase', () => {
 
   it('names file and line when a value or the phrase itself is missing', () => {
     expect(() => phrases('greet', { whom: 'x' })).toThrow('templates/report/phrases.md, line 3');
-    expect(() => phrases('part')).toThrow('there is no phrase "## part"');
+    expect(() => phrases('part')).toThrow('there is no text "## part"; known here: bare, greet');
   });
 });
 

@@ -1,7 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { brokenLabel, thinned } from '../../src/report/charts/chart-content.js';
 import { cleanText } from '../../src/report/words/clean.js';
-import { current, duration, fixed, listed, sentence, withReading } from '../../src/report/words/figures.js';
+import {
+  current,
+  displayReadings,
+  duration,
+  fixed,
+  listed,
+  sentence,
+  withReading,
+} from '../../src/report/words/figures.js';
 
 const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
 
@@ -30,8 +38,8 @@ describe('a figure', () => {
   });
 
   it('of temperature is in degrees Celsius, with a true minus sign', () => {
-    expect(plain(withReading(344.2, 'celsius'))).toBe('71 °C');
-    expect(plain(withReading(263.15, 'celsius'))).toBe('−10 °C');
+    expect(plain(withReading(344.2, displayReadings.metric.temperature))).toBe('71 °C');
+    expect(plain(withReading(263.15, displayReadings.metric.temperature))).toBe('−10 °C');
     expect(fixed(-0.2, 0)).toBe('0');
   });
 

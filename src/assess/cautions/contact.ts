@@ -3,18 +3,8 @@ import { cited } from '../../sources/sources.js';
 import type { Caution } from '../assessment.js';
 import type { Judged } from '../criterion-values.js';
 import { celsius, kelvinOf, newtons } from '../figures.js';
+import { carefulForceN, longContactK, severeForceN } from '../thresholds.js';
 import { about } from './caution.js';
-
-/** Quasi-static forces on a person from which to be careful, and from which it is severe. */
-const carefulForceN = cited(65, 'iso-ts-15066', 'order of the lowest limits by body part; from memory');
-export const severeForceN = cited(
-  140,
-  'iso-ts-15066',
-  'order of the limits for hands and fingers; from memory',
-);
-
-/** Eight hours of contact with skin, any material. */
-const longContactK = cited(kelvinOf(43), 'iso-13732-1', 'burn thresholds, long contact; from memory');
 
 /** One second of contact, by material. */
 const briefContactK = {

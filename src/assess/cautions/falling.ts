@@ -2,8 +2,8 @@ import { decidingPowerCut } from '../../simulate/outcome.js';
 import type { Caution } from '../assessment.js';
 import type { Judged } from '../criterion-values.js';
 import { joules, metresPerSecond, newtons, shortTime } from '../figures.js';
+import { severeForceN } from '../thresholds.js';
 import { about } from './caution.js';
-import { severeForceN } from './contact.js';
 
 const carry = 'a stop, a latch or a tether that carries the feature alone';
 

@@ -1,13 +1,9 @@
-import { cited } from '../../sources/sources.js';
 import type { Study } from '../../study/study.js';
 import type { Pack } from '../../study/supply.js';
 import type { Caution } from '../assessment.js';
 import { decimal, wattHours } from '../figures.js';
+import { approvalWh, freeWh } from '../thresholds.js';
 import { type CautionWords, general } from './caution.js';
-
-/** Lines for passenger aircraft, per battery: up to the first without approval, up to the second with. */
-const freeWh = cited(100, 'iata-batteries', 'spare lithium-ion batteries');
-const approvalWh = cited(160, 'iata-batteries', 'spare lithium-ion batteries');
 
 /** Energy of a pack at its nominal voltage, in joules. */
 export function packEnergyJ(pack: Pack): number {

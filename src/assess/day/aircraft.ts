@@ -1,14 +1,10 @@
-import { cited } from '../../sources/sources.js';
 import type { Pack } from '../../study/supply.js';
 import { packEnergyJ } from '../cautions/packs.js';
 import { wattHours } from '../figures.js';
+import { approvalWh, freeWh } from '../thresholds.js';
 import type { AircraftLine } from './day-plan.js';
 
 const joulesPerWh = 3600;
-
-/** Per battery: up to the first without approval, up to the second with it. */
-const freeWh = cited(100, 'iata-batteries', 'spare lithium-ion batteries');
-const approvalWh = cited(160, 'iata-batteries', 'spare lithium-ion batteries');
 
 /** Where one pack stands against the lines for passenger aircraft. */
 export function aircraftLine(pack: Pack): AircraftLine {

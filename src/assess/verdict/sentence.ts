@@ -1,5 +1,5 @@
 import { inDraws } from '../certainty/sureness.js';
-import { counted, hours, percent, plain } from '../figures.js';
+import { counted, decimal, hours, percent, plain } from '../figures.js';
 import type { Decision } from './decide.js';
 import { fieldWords, labelsOf, small } from './labels.js';
 import { beatProbability, type VerdictParts } from './verdict-parts.js';
@@ -21,7 +21,7 @@ export function verdictSentence(decision: Decision, parts: VerdictParts): string
         ? `Fill in what is missing first: no candidate is known to pass every limit, and ${better} passes what could be judged.`
         : `Measure ${measured(parts, decision.measurement)} first: knowing it is worth ${plain(decision.measurement.worthScore)} of the score, and until then ${better} leads in ${leading} of the draws.`;
     case 'keep with a lesser change':
-      return `Keep ${today}, with one change: ${small(decision.change.title)}; it gets ${percent(decision.change.leaderGainRatio ?? 0)} of what ${better} would gain, for ${hours(decision.change.burden.workTimeS)} of work instead of ${hours(leader.nominal.reworkTimeS ?? 0)}.`;
+      return `Keep ${today}, with one change: ${small(decision.change.title)}; it gains ${gained(decision.change.leaderGainRatio ?? 0, better)}, for ${hours(decision.change.burden.workTimeS)} of work instead of ${hours(leader.nominal.reworkTimeS ?? 0)}.`;
     case 'choose':
       return decision.because === 'only hope'
         ? `Choose ${better}: nothing passes on its figures as they stand, but this one does in ${passing} of the draws.`
@@ -33,6 +33,13 @@ export function verdictSentence(decision: Decision, parts: VerdictParts): string
         ? `Change to ${better}: nothing passes on its figures as they stand, but this one does in ${passing} of the draws.`
         : `Change to ${better}: it beats ${today}, the drive of today, in ${inDraws(beatProbability(certainty, leader.id, baseline!.id))} of the draws${paid(parts)}.`;
   }
+}
+
+/** What a lesser change gains of the score, against what the leader would. */
+function gained(ratio: number, better: string): string {
+  if (ratio < 0.995) return `${percent(ratio)} of what ${better} would`;
+  if (ratio < 1.05) return `as much as ${better} would`;
+  return `more than ${better} would, ${decimal(ratio, 1)} times as much of the score`;
 }
 
 /** Where nothing stands beside it. */

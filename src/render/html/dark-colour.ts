@@ -1,4 +1,5 @@
 import { color, lab } from 'd3-color';
+import { power } from '../../quantity/power.js';
 
 /** Lightness of white paper and of black ink once they have changed places; 0…100. */
 const [darkPaper, lightInk] = [9, 97];
@@ -18,7 +19,7 @@ export function darkColour(light: string): string | null {
   const parsed = color(light);
   if (parsed === null) return null;
   const { l, a, b, opacity } = lab(parsed);
-  const lightness = lightInk - (lightInk - darkPaper) * (l / 100) ** lift;
+  const lightness = lightInk - (lightInk - darkPaper) * power(l / 100, lift);
   const turned = lab(lightness, a, b - tint * (1 - lightness / 100), opacity);
   return opacity < 1 ? turned.formatRgb() : turned.formatHex();
 }

@@ -21,10 +21,13 @@ interface Word {
   width: number;
   /** Continues the word before it, which was too long for a line. */
   continues?: boolean;
+  /** Stands at the head of a line. */
+  startsLine?: boolean;
 }
 
 /**
- * Breaks running text into lines. Only plain spaces part words; a word wider than the line is broken where it must.
+ * Breaks running text into lines. Only plain spaces part words; a word wider than the line is broken where it must,
+ * and a line feed begins a new line.
  *
  * @param width in points
  */
@@ -34,7 +37,7 @@ export function breakLines(typesetter: Typesetter, text: Inline, style: TextStyl
   const lines: Word[][] = [];
   let used = Number.POSITIVE_INFINITY;
   for (const word of words) {
-    if (used + space + word.width > width + 0.01) {
+    if (word.startsLine || used + space + word.width > width + 0.01) {
       lines.push([word]);
       used = word.width;
     } else {
@@ -98,11 +101,13 @@ function splitWords(typesetter: Typesetter, text: Inline, style: Pick<TextStyle,
   for (const span of text) {
     const face = faceOf(span, style);
     keptWithUnits(span.text)
-      .split(' ')
-      .forEach((part, index) => {
-        if (index > 0) isOpen = false;
+      .split(/(?=\n)| /)
+      .forEach((piece, index) => {
+        const part = piece.replace('\n', '');
+        const startsLine = part !== piece;
+        if (index > 0 || startsLine) isOpen = false;
         if (part === '') return;
-        if (!isOpen) words.push({ parts: [], width: 0 });
+        if (!isOpen) words.push({ parts: [], width: 0, ...(startsLine ? { startsLine } : {}) });
         isOpen = true;
         const width = typesetter.width(part, face, style.size);
         const word = words.at(-1)!;
@@ -114,7 +119,7 @@ function splitWords(typesetter: Typesetter, text: Inline, style: Pick<TextStyle,
 }
 
 const beforeUnit =
-  /(\d) (?=(?:[kmµ]?(?:A|V|W|Ω|g|m|s|N|J|Hz|Ah|Wh)|mm|cm|min|h|kg·cm|N·m|°C|%|rpm|dB|K|EUR|USD|GBP|CHF)(?!\p{L}))/gu;
+  /(\d) (?=(?:[kmµ]?(?:A|V|W|Ω|g|m|s|N|J|Hz|Ah|Wh)|mm|cm|min|h|kg·cm|N·m|°C|%|oz|lb|lbf|oz·in|lb·in|in|ft|ft\/s|°F|rpm|dB|K|EUR|USD|GBP|CHF)(?!\p{L}))/gu;
 
 /** A number and its unit stay on one line, also where a plain space stands between them. */
 function keptWithUnits(text: string): string {
@@ -135,8 +140,8 @@ function fitting(typesetter: Typesetter, word: Word, style: TextStyle, width: nu
       if (count < rest.length && natural > count / 2) count = natural + 1;
       const text = rest.slice(0, count).join('');
       const pieceWidth = typesetter.width(text, part.face, style.size);
-      const continues = pieces.length > 0;
-      pieces.push({ parts: [{ text, face: part.face, width: pieceWidth }], width: pieceWidth, continues });
+      const place = pieces.length > 0 ? { continues: true } : { startsLine: word.startsLine ?? false };
+      pieces.push({ parts: [{ text, face: part.face, width: pieceWidth }], width: pieceWidth, ...place });
       rest = rest.slice(count);
     }
   }

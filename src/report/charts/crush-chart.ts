@@ -1,5 +1,5 @@
+import { carefulForceN, severeForceN } from '../../assess/thresholds.js';
 import { bandOf, type ReportContext, roleOf } from '../context.js';
-import { crushThresholdsN } from '../tables/thresholds.js';
 import type { ChartContent } from '../template/fill-template.js';
 import { bandedWithUnit } from '../words/bands.js';
 import { listed, none, withReading } from '../words/figures.js';
@@ -12,32 +12,27 @@ const labelWidth = 22;
 export function crushChart(context: ReportContext): ChartContent | null {
   const known = context.candidates.filter(({ nominal }) => nominal.crushForceN !== null);
   if (known.length === 0) return null;
+  const { force } = context.units;
   const rows = known.map((candidate) => {
     const band = bandOf(candidate, 'crushForceN');
-    const newtons = band?.median ?? candidate.nominal.crushForceN!;
+    const forceN = band?.median ?? candidate.nominal.crushForceN!;
     return {
       label: brokenLabel(rankedLabel(candidate), labelWidth),
-      newtons,
-      low: band?.p10 ?? newtons,
-      high: band?.p90 ?? newtons,
+      force: force.valueOf(forceN),
+      low: force.valueOf(band?.p10 ?? forceN),
+      high: force.valueOf(band?.p90 ?? forceN),
       role: roleOf(context, candidate),
-      note: bandedWithUnit(band, candidate.nominal.crushForceN, 'newtons'),
+      note: bandedWithUnit(band, candidate.nominal.crushForceN, force),
     };
   });
-  const longest = Math.max(crushThresholdsN.severe, ...rows.map(({ high }) => high));
-  const lines = [
-    {
-      newtons: crushThresholdsN.careful,
-      label: `care ${withReading(crushThresholdsN.careful, 'newtons')}`,
-      row: 0,
-    },
-    {
-      newtons: crushThresholdsN.severe,
-      label: `severe ${withReading(crushThresholdsN.severe, 'newtons')}`,
-      row: 1,
-    },
-  ];
-  const values = { rows, lines, domain_end: longest * 1.75 };
+  const line = (word: string, forceN: number, row: number) => ({
+    force: force.valueOf(forceN),
+    label: `${word} ${withReading(forceN, force)}`,
+    row,
+  });
+  const lines = [line('care', carefulForceN, 0), line('severe', severeForceN, 1)];
+  const longest = Math.max(lines[1]!.force, ...rows.map(({ high }) => high));
+  const values = { rows, lines, domain_end: longest * 1.75, force_unit: force.unit };
   const aspectRatio = halfPageHeight(rows.length);
   return chartContent(context, {
     name: 'crush-force',
@@ -49,7 +44,7 @@ export function crushChart(context: ReportContext): ChartContent | null {
 
 /** Height of a chart of rows that stands beside another, as a share of the page's width. */
 export function halfPageHeight(rowCount: number): number {
-  return 0.085 + 0.037 * Math.max(2, rowCount);
+  return 0.085 + 0.041 * Math.max(2, rowCount);
 }
 
 /** Who can squeeze with how much. */
@@ -60,10 +55,10 @@ export function crushFinding(context: ReportContext): string {
     each: listed(
       known.map(
         (candidate) =>
-          `${candidate.label} ${bandedWithUnit(bandOf(candidate, 'crushForceN'), candidate.nominal.crushForceN, 'newtons')}`,
+          `${candidate.label} ${bandedWithUnit(bandOf(candidate, 'crushForceN'), candidate.nominal.crushForceN, context.units.force)}`,
       ),
     ),
-    careful: withReading(crushThresholdsN.careful, 'newtons'),
-    severe: withReading(crushThresholdsN.severe, 'newtons'),
+    careful: withReading(carefulForceN, context.units.force),
+    severe: withReading(severeForceN, context.units.force),
   });
 }

@@ -1,14 +1,13 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
+import { longContactK } from '../../assess/thresholds.js';
 import type { HeatSeries } from '../../simulate/outcome.js';
 import type { ReportContext } from '../context.js';
-import { longContactK } from '../tables/thresholds.js';
 import type { ChartContent } from '../template/fill-template.js';
 import { withReading } from '../words/figures.js';
 import { chartContent, rankedLabel, shortened, thinned } from './chart-content.js';
 import { spreadApart } from './spread-apart.js';
 
 const pointCount = 160;
-const iceK = 273.15;
 
 /** A limit further above everything that is drawn would squash the curves. */
 const shownAboveK = 45;
@@ -36,77 +35,99 @@ function heatChart(
   const shown = context.focus.filter((candidate) => seriesOf(candidate).timesS.length > 1);
   if (shown.length === 0) return null;
   const rows = shown.flatMap((candidate) => [
-    ...heatRows(candidate, seriesOf(candidate), 'winding'),
-    ...heatRows(candidate, seriesOf(candidate), 'case'),
+    ...heatRows(context, candidate, seriesOf(candidate), 'winding'),
+    ...heatRows(context, candidate, seriesOf(candidate), 'case'),
   ]);
-  const degrees = rows.map((row) => row.celsius);
+  const degrees = rows.map((row) => row.temperature);
   const [least, most] = [Math.min(...degrees), Math.max(...degrees)];
-  const limits = heatLimits(context, shown).filter(({ celsius }) => celsius <= most + shownAboveK);
-  const top = Math.max(most, ...limits.map(({ celsius }) => celsius));
-  const span = Math.max(top - least, 10);
+  const limits = heatLimits(context, shown).filter(
+    ({ temperature }) => temperature <= most + difference(context, shownAboveK),
+  );
+  const top = Math.max(most, ...limits.map(({ temperature }) => temperature));
+  const span = Math.max(top - least, difference(context, 10));
   const endMinutes = Math.max(...rows.map((row) => row.minutes));
   const values = {
     rows,
-    ends: endNotes([...lineEnds(shown, seriesOf), ...limits], endMinutes, span),
+    ends: endNotes([...lineEnds(context, shown, seriesOf), ...limits], endMinutes, span),
     limits: limits.map((limit) => ({ ...limit, start: 0, end: endMinutes })),
     series: shown.map(seriesLabel),
     domain: [least - span * 0.1, top + span * 0.08],
     end: endMinutes * 1.42,
+    temperature_unit: context.units.temperature.unit,
   };
   const alternative = heatFinding(context, seriesOf);
   return chartContent(context, { name: 'heat-over-time', values, alternative, aspectRatio: 0.4 });
 }
 
-function heatRows(candidate: CandidateAssessment, heat: HeatSeries, part: Part) {
+function heatRows(
+  { units: { temperature } }: ReportContext,
+  candidate: CandidateAssessment,
+  heat: HeatSeries,
+  part: Part,
+) {
   const temperaturesK = part === 'winding' ? heat.windingTemperaturesK : heat.caseTemperaturesK;
   return thinned(heat.timesS, temperaturesK, pointCount).map(({ time, value }) => ({
     series: seriesLabel(candidate),
     part,
     line: `${candidate.id} ${part}`,
     minutes: time / 60,
-    celsius: value - iceK,
+    temperature: temperature.valueOf(value),
   }));
+}
+
+/** A difference of temperatures in the unit of the chart. */
+function difference({ units: { temperature } }: ReportContext, differenceK: number): number {
+  return temperature.valueOf(differenceK) - temperature.valueOf(0);
 }
 
 /** Limits of the windings, and what a body bears for hours where the feature is worn. */
 function heatLimits(context: ReportContext, shown: CandidateAssessment[]) {
   const { study } = context.assessment;
+  const { temperature } = context.units;
   const windings = new Set(
     shown.flatMap(({ id }) => study.candidates.find((one) => one.id === id)?.sheet.windingLimitK ?? []),
   );
   const lines = [...windings].map((limitK) => ({
-    celsius: limitK - iceK,
-    note: context.phrases('heat-limit', { limit: withReading(limitK, 'celsius') }),
+    temperature: temperature.valueOf(limitK),
+    note: context.phrases('heat-limit', { limit: withReading(limitK, temperature) }),
     colour: limitColour,
   }));
   const touch = {
-    celsius: longContactK - iceK,
-    note: context.phrases('heat-touch', { limit: withReading(longContactK, 'celsius') }),
+    temperature: temperature.valueOf(longContactK),
+    note: context.phrases('heat-touch', { limit: withReading(longContactK, temperature) }),
     colour: limitColour,
   };
   return study.carrier.worn ? [...lines, touch] : lines;
 }
 
 /** Where the lines end, with what they are. */
-function lineEnds(shown: CandidateAssessment[], seriesOf: (candidate: CandidateAssessment) => HeatSeries) {
+function lineEnds(
+  { units: { temperature } }: ReportContext,
+  shown: CandidateAssessment[],
+  seriesOf: (candidate: CandidateAssessment) => HeatSeries,
+) {
   return shown.flatMap((candidate, index) => {
     const { windingTemperaturesK, caseTemperaturesK } = seriesOf(candidate);
     const end = (part: Part, temperatureK: number) => ({
       colour: lineColours[index]!,
-      celsius: temperatureK - iceK,
-      note: `${candidate.rank} ${part} ${withReading(temperatureK, 'celsius')}`,
+      temperature: temperature.valueOf(temperatureK),
+      note: `${candidate.rank} ${part} ${withReading(temperatureK, temperature)}`,
     });
     return [end('winding', windingTemperaturesK.at(-1)!), end('case', caseTemperaturesK.at(-1)!)];
   });
 }
 
 /** What stands at the right of lines and limits, moved apart where they are close together. */
-function endNotes(ends: { colour: string; celsius: number; note: string }[], minutes: number, span: number) {
+function endNotes(
+  ends: { colour: string; temperature: number; note: string }[],
+  minutes: number,
+  span: number,
+) {
   const places = spreadApart(
-    ends.map(({ celsius }) => celsius),
+    ends.map(({ temperature }) => temperature),
     span * 0.075,
   );
-  return ends.map((end, index) => ({ ...end, minutes, note_celsius: places[index]! }));
+  return ends.map((end, index) => ({ ...end, minutes, note_temperature: places[index]! }));
 }
 
 /** Where each line ends. */
@@ -121,8 +142,8 @@ function heatFinding(
       return context.phrases('heat-finding', {
         candidate: candidate.label,
         time: withReading(timesS.at(-1)!, 'minutes'),
-        winding: withReading(windingTemperaturesK.at(-1)!, 'celsius'),
-        case: withReading(caseTemperaturesK.at(-1)!, 'celsius'),
+        winding: withReading(windingTemperaturesK.at(-1)!, context.units.temperature),
+        case: withReading(caseTemperaturesK.at(-1)!, context.units.temperature),
       });
     })
     .join(' ');

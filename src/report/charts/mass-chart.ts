@@ -36,25 +36,29 @@ export function massChart(context: ReportContext): ChartContent | null {
   });
   if (known.length === 0) return null;
   const limitKg = context.assessment.study.criteria.find(({ id }) => id === 'body_mass')?.must?.bound ?? null;
-  const longestG = Math.max(...known.map(({ candidate }) => candidate.nominal.bodyMassKg! * 1000));
-  const shownLimit = limitKg !== null && limitKg * 1000 <= longestG * 1.6 ? limitKg * 1000 : null;
+  const { mass } = context.units;
+  const longestKg = Math.max(...known.map(({ candidate }) => candidate.nominal.bodyMassKg!));
+  const shownLimitKg = limitKg !== null && limitKg <= longestKg * 1.6 ? limitKg : null;
   const values = {
     rows: known.flatMap(({ candidate, parts }) =>
       massParts.map((part, order) => ({
         label: rowLabel(candidate),
         part,
         order,
-        grams: parts[part] * 1000,
+        mass: mass.valueOf(parts[part]),
       })),
     ),
     sums: known.map(({ candidate }) => ({
       label: rowLabel(candidate),
-      grams: candidate.nominal.bodyMassKg! * 1000,
-      note: withReading(candidate.nominal.bodyMassKg, 'grams'),
+      mass: mass.valueOf(candidate.nominal.bodyMassKg!),
+      note: withReading(candidate.nominal.bodyMassKg, mass),
     })),
     limits:
-      shownLimit === null ? [] : [{ grams: shownLimit, label: `limit ${withReading(limitKg, 'grams')}` }],
-    domain_end: Math.max(longestG * 1.2, (shownLimit ?? 0) * 1.08),
+      shownLimitKg === null
+        ? []
+        : [{ mass: mass.valueOf(shownLimitKg), label: `limit ${withReading(limitKg, mass)}` }],
+    domain_end: mass.valueOf(Math.max(longestKg * 1.2, (shownLimitKg ?? 0) * 1.08)),
+    mass_unit: mass.unit,
   };
   const aspectRatio = 0.1 + 0.034 * known.length;
   return chartContent(context, {
@@ -68,6 +72,8 @@ export function massChart(context: ReportContext): ChartContent | null {
 /** What each candidate weighs with the packs that come along. */
 export function massFinding(context: ReportContext): string {
   const known = context.candidates.filter(({ nominal }) => nominal.bodyMassKg !== null);
-  const each = known.map(({ label, nominal }) => `${label} ${withReading(nominal.bodyMassKg, 'grams')}`);
+  const each = known.map(
+    ({ label, nominal }) => `${label} ${withReading(nominal.bodyMassKg, context.units.mass)}`,
+  );
   return context.phrases('mass-finding', { each: listed(each) });
 }

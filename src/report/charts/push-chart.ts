@@ -18,19 +18,20 @@ const pushes = [
 /** Push that moves the feature off its pose, both ways, powered and not; null when no drive yields. */
 export function pushChart(context: ReportContext): ChartContent | null {
   const { candidates } = context;
-  const points = candidates.flatMap((candidate) => pushPoints(candidate));
+  const points = candidates.flatMap((candidate) => pushPoints(context, candidate));
   if (points.length === 0) return null;
-  const longest = Math.max(1, ...points.map(({ newtons }) => newtons));
+  const longest = Math.max(context.units.force.valueOf(1), ...points.map(({ force }) => force));
   const labels = candidates.map(label);
   const locked = candidates
-    .filter((candidate) => pushPoints(candidate).length === 0)
+    .filter((candidate) => pushPoints(context, candidate).length === 0)
     .map((candidate) => ({ label: label(candidate), note: context.phrases('push-locked') }));
   const values = {
     labels,
     points,
-    spans: candidates.flatMap((candidate) => pushSpan(candidate)),
+    spans: candidates.flatMap((candidate) => pushSpan(context, candidate)),
     locked,
     domain_end: longest * 1.12,
+    force_unit: context.units.force.unit,
   };
   const aspectRatio = halfPageHeight(candidates.length);
   return chartContent(context, {
@@ -49,8 +50,8 @@ export function pushFinding(context: ReportContext): string {
         ? context.phrases('push-finding-locked', { candidate: name })
         : context.phrases('push-finding', {
             candidate: name,
-            powered: withReading(nominal.pushDownN, 'newtons'),
-            unpowered: withReading(nominal.unpoweredPushDownN, 'newtons'),
+            powered: withReading(nominal.pushDownN, context.units.force),
+            unpowered: withReading(nominal.unpoweredPushDownN, context.units.force),
           }),
     )
     .join(' ');
@@ -60,15 +61,16 @@ function label(candidate: CandidateAssessment): string {
   return brokenLabel(rankedLabel(candidate), labelWidth);
 }
 
-function pushPoints(candidate: CandidateAssessment) {
+function pushPoints({ units: { force } }: ReportContext, candidate: CandidateAssessment) {
   return pushes.flatMap(({ key, powered, shape }) => {
-    const newtons = candidate.nominal[key];
-    return newtons === null ? [] : [{ label: label(candidate), newtons, powered, shape }];
+    const forceN = candidate.nominal[key];
+    if (forceN === null) return [];
+    return [{ label: label(candidate), force: force.valueOf(forceN), powered, shape }];
   });
 }
 
-function pushSpan(candidate: CandidateAssessment) {
-  const forces = pushPoints(candidate).map(({ newtons }) => newtons);
+function pushSpan(context: ReportContext, candidate: CandidateAssessment) {
+  const forces = pushPoints(context, candidate).map(({ force }) => force);
   if (forces.length < 2) return [];
   return [{ label: label(candidate), low: Math.min(...forces), high: Math.max(...forces) }];
 }

@@ -22,17 +22,17 @@ export function tradeChart(context: ReportContext): ChartContent | null {
   const points = context.candidates.flatMap((candidate) => tradePoint(context, candidate));
   if (points.length < 2) return null;
   const targetS = context.assessment.study.targetRuntimeS;
-  const grams = points.map((point) => point.grams);
+  const masses = points.map((point) => point.mass);
   const minutes = [
     ...points.flatMap(({ low, high }) => [low, high]),
     ...(targetS === null ? [] : [targetS / 60]),
   ];
-  const width = frame(grams, 0.08, 0.22);
+  const width = frame(masses, 0.08, 0.22);
   const height = frame(minutes, 0.1, 0.12);
   const across = (mass: number) => ((mass - width[0]) / (width[1] - width[0])) * proportion;
   const up = (time: number) => (time - height[0]) / (height[1] - height[0]);
   const whiskers = points.map((point) => ({
-    ...{ left: across(point.grams) - hair, right: across(point.grams) + hair },
+    ...{ left: across(point.mass) - hair, right: across(point.mass) + hair },
     ...{ low: up(point.low), high: up(point.high) },
   }));
   const line = targetS === null ? [] : [up(targetS / 60)];
@@ -42,7 +42,7 @@ export function tradeChart(context: ReportContext): ChartContent | null {
   ]);
   const placed = placeLabels(
     points.map((point) => ({
-      x: across(point.grams),
+      x: across(point.mass),
       y: up(point.minutes),
       notes: [point.note, point.short],
     })),
@@ -57,16 +57,20 @@ export function tradeChart(context: ReportContext): ChartContent | null {
         : [{ minutes: targetS / 60, label: `enough: ${withReading(targetS, 'minutes')}` }],
     x_domain: width,
     y_domain: height,
-    x_title: context.assessment.study.carrier.worn ? 'mass on the body, g' : 'mass, g',
+    where: context.assessment.study.carrier.worn ? 'mass on the body' : 'mass',
+    mass_unit: context.units.mass.unit,
   };
-  const alternative = `${pointWords(points)} ${tradeFinding(context)}`;
+  const alternative = `${pointWords(context, points)} ${tradeFinding(context)}`;
   return chartContent(context, { name: 'runtime-against-mass', values, alternative, aspectRatio: 0.42 });
 }
 
 /** Every point in words. */
-function pointWords(points: ReturnType<typeof tradePoint>): string {
+function pointWords({ units }: ReportContext, points: ReturnType<typeof tradePoint>): string {
   return points
-    .map(({ note, grams, minutes }) => `${note}: ${fixed(grams, 0)}\u00a0g, ${fixed(minutes, 0)}\u00a0min.`)
+    .map(
+      ({ note, massKg, minutes }) =>
+        `${note}: ${withReading(massKg, units.mass)}, ${fixed(minutes, 0)}\u00a0min.`,
+    )
     .join(' ');
 }
 
@@ -83,7 +87,8 @@ function tradePoint(context: ReportContext, candidate: CandidateAssessment) {
   if (bodyMassKg === null || middleS === null) return [];
   return [
     {
-      grams: bodyMassKg * 1000,
+      mass: context.units.mass.valueOf(bodyMassKg),
+      massKg: bodyMassKg,
       minutes: middleS / 60,
       low: (band?.p10 ?? middleS) / 60,
       high: (band?.p90 ?? middleS) / 60,

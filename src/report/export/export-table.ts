@@ -5,6 +5,7 @@ import { unitOf } from '../../quantity/unit-table.js';
 import type { Results } from '../results.js';
 import { cleanText } from '../words/clean.js';
 import { limitDemand, limitName } from '../words/criterion-words.js';
+import { displayReadings } from '../words/figures.js';
 import { endReasonWords, unpoweredHoldWords } from '../words/outcome-words.js';
 import { type ExportedOutcome, exportedOutcomes } from './exported-outcomes.js';
 
@@ -93,7 +94,10 @@ function limitColumns({ certainty, candidates, study }: Results): Column[] {
       limits.findIndex(({ criterion }) => criterion === name);
     const limitOf = (candidate: CandidateAssessment): LimitOutcome | undefined =>
       candidate.limits[indexIn(candidate)];
-    const demand = limitDemand(all.find(({ criterion }) => criterion === name)!, study.about.currency);
+    const demand = limitDemand(all.find(({ criterion }) => criterion === name)!, {
+      currency: study.about.currency,
+      units: displayReadings.metric,
+    });
     const title = `limit: ${limitName(name)}${/\d/.test(demand) ? ` ${demand}` : ''}`;
     const columns: Column[] = [
       { header: title, cell: (candidate) => verdict(limitOf(candidate)) },

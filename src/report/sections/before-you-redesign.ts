@@ -1,5 +1,7 @@
 import type { RatedChange } from '../../assess/certainty.js';
 import type { ChangeGain } from '../../assess/lesser-changes/lesser-change.js';
+import type { UnitSystem } from '../../quantity/display-units.js';
+import { ounceKg } from '../../quantity/exact.js';
 import { ladderChart } from '../charts/ladder-chart.js';
 import { labelOf, type ReportContext } from '../context.js';
 import type { Block, TableBlock, TableRow } from '../document.js';
@@ -7,7 +9,7 @@ import { cell, figureColumn, head, wordColumn } from '../tables/cells.js';
 import type { Filling, Values } from '../template/fill-template.js';
 import { plain } from '../template/inline.js';
 import { banded, gainWithUnit, probability } from '../words/bands.js';
-import { capitalised, fixed, none, readings, sentence } from '../words/figures.js';
+import { capitalised, fixed, joined, none, type Reading, readings, sentence } from '../words/figures.js';
 import { present } from './present.js';
 
 /** The small changes that could spare the redesign; no section when there is no drive of today to change. */
@@ -44,32 +46,33 @@ function gainSentence(context: ReportContext, change: RatedChange): string {
 }
 
 function ladderTable(context: ReportContext, changes: RatedChange[]): TableBlock {
-  const { currency, phrases } = context;
+  const { currency, phrases, units } = context;
+  const mass = gainStepOf(context).shown;
   const columns = [
     wordColumn('Change', 3),
     figureColumn('Runtime', 'min', 1.1),
     figureColumn('Playing', 'min', 0.9),
     figureColumn('Holding', 'W', 1),
-    figureColumn('Mass', 'g', 0.7),
+    figureColumn('Mass', units.mass.unit, 0.7),
     figureColumn('Cost', currency, 0.7),
     figureColumn('Work', 'h', 0.65),
-    figureColumn('Per 100 g', 'min', 0.85),
+    figureColumn(`Per ${mass}`, 'min', 0.85),
     figureColumn('Score', '', 1.05),
     wordColumn('Limits', 1.2),
   ];
-  const rows = changes.map((change) => ladderRow(change));
+  const rows = changes.map((change) => ladderRow(context, change));
   return {
     kind: 'table',
     title: '',
     columns,
     rows,
-    note: plain(phrases('ladder-note')),
+    note: plain(phrases('ladder-note', { mass })),
     rowHeads: true,
     compact: true,
   };
 }
 
-function ladderRow(change: RatedChange): TableRow {
+function ladderRow(context: ReportContext, change: RatedChange): TableRow {
   const { gain, gainBands, burden } = change;
   const limits =
     change.passes === false
@@ -84,13 +87,13 @@ function ladderRow(change: RatedChange): TableRow {
     highlighted: change.id === 'pair',
     cells: [
       head(change.id === 'pair' ? `Pair: ${change.title}` : change.title),
-      cell(signed(gain.runtimeS, 'minutes', banded(gainBands?.runtimeS, gain.runtimeS, 'minutes'))),
-      cell(signed(gain.playingTimeS, 'minutes')),
+      cell(signed(gain.runtimeS, readings.minutes, banded(gainBands?.runtimeS, gain.runtimeS, 'minutes'))),
+      cell(signed(gain.playingTimeS, readings.minutes)),
       cell(negated(gain.holdPowerW)),
-      cell(massText(burden.massKg)),
+      cell(signed(burden.massKg, context.units.mass)),
       cell(readings.money.show(burden.costMoney)),
       cell(readings.hours.show(burden.workTimeS)),
-      cell(perHundred(change.gainPerHundredGrams)),
+      cell(perStep(context, change.gainPerHundredGrams)),
       cell(signedScore(change)),
       limits,
     ],
@@ -98,12 +101,8 @@ function ladderRow(change: RatedChange): TableRow {
 }
 
 /** A figure with a plus sign when it is above nothing. */
-function signed(
-  value: number | null,
-  reading: 'minutes' | 'grams',
-  text = readings[reading].show(value),
-): string {
-  const isNothing = value === null || readings[reading].show(value) === '0';
+function signed(value: number | null, reading: Reading, text = reading.show(value)): string {
+  const isNothing = value === null || /^0(?:\.0*)?$/.test(reading.show(value));
   return !isNothing && value > 0 ? `+${text}` : text;
 }
 
@@ -113,12 +112,20 @@ function negated(savedW: number): string {
   return savedW > 0 ? `−${fixed(savedW, 2)}` : `+${fixed(-savedW, 2)}`;
 }
 
-function massText(massKg: number): string {
-  return signed(massKg, 'grams');
+/** A round mass in each system of units, for gains in proportion to it. */
+const gainSteps: Record<UnitSystem, { massKg: number; shown: string }> = {
+  metric: { massKg: 0.1, shown: `100${joined}g` },
+  us: { massKg: 4 * ounceKg, shown: `4${joined}oz` },
+};
+
+function gainStepOf({ system }: ReportContext) {
+  return gainSteps[system];
 }
 
-function perHundred(gain: ChangeGain | null): string {
-  return gain === null ? none : signed(gain.runtimeS, 'minutes');
+/** Runtime gained for each step of mass, from what is gained for each 100 g. */
+function perStep(context: ReportContext, gain: ChangeGain | null): string {
+  if (gain === null || gain.runtimeS === null) return none;
+  return signed((gain.runtimeS * gainStepOf(context).massKg) / 0.1, readings.minutes);
 }
 
 function signedScore({ gain, gainBands }: RatedChange): string {

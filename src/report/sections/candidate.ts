@@ -29,13 +29,13 @@ export function candidateSections(context: ReportContext): Filling[] {
 
 function candidateValues(context: ReportContext, candidate: CandidateAssessment): Values {
   const { nominal } = candidate;
-  const left = [packOutcomes(candidate), holdOutcomes(candidate), heatOutcomes(candidate)];
+  const left = [packOutcomes(candidate), holdOutcomes(candidate), heatOutcomes(context, candidate)];
   const middle = [
     moveOutcomes(candidate),
-    motorOutcomes(candidate),
-    costOutcomes(candidate, context.currency),
+    motorOutcomes(context, candidate),
+    costOutcomes(context, candidate),
   ];
-  const right = [pushOutcomes(candidate), energyOutcomes(candidate)];
+  const right = [pushOutcomes(context, candidate), energyOutcomes(candidate)];
   const source = context.assessment.study.candidates.find((one) => one.id === candidate.id)?.sheet;
   return {
     label: candidate.label,
@@ -56,7 +56,7 @@ function candidateValues(context: ReportContext, candidate: CandidateAssessment)
     limits: { blocks: candidate.limits.length === 0 ? [] : [limitsTable(context, candidate)] },
     outcomes_left: { blocks: [figureTable(left)] },
     outcomes_middle: { blocks: [figureTable(middle)] },
-    outcomes_right: { blocks: [powerCutTable(candidate), figureTable(right)] },
+    outcomes_right: { blocks: [powerCutTable(context, candidate), figureTable(right)] },
     cautions: cautionLine(context, candidate.id),
   };
 }
@@ -101,7 +101,7 @@ function findingBlocks(findings: Finding[]): Block[] {
     { text: `${findingWords[severity]}. `, strong: true },
     ...plain(message),
   ]);
-  return [{ kind: 'list', ordered: false, items }];
+  return [{ kind: 'list', ordered: false, items, style: 'small' }];
 }
 
 function assumedList({ assumed }: CandidateAssessment): Block[] {

@@ -20,6 +20,7 @@ export function cautionsSection(context: ReportContext): Filling[] {
     caution_count: counted(count('caution'), 'caution'),
     note_count: counted(count('note'), 'note'),
     elsewhere_count: here.length === raised.length ? '' : String(raised.length - covered(here, raised)),
+    elsewhere_severe: elsewhereSevere(context, here, raised),
     raised: { blocks: cautionBlocks(context, here, raised) },
     standing: { blocks: standing.length === 0 ? [] : [standingTable(standing)] },
     codes_first: first?.text ?? context.phrases('codes-first'),
@@ -39,6 +40,15 @@ export function furtherCautionsSection(context: ReportContext): Filling[] {
     return [heading, ...cautionBlocks(context, own, []).map((block) => ({ ...block, about: '' }))];
   });
   return blocks.length === 0 ? [] : [{ values: { further: { blocks } }, charts: {} }];
+}
+
+/** How many of the cautions that are told elsewhere are severe, in words; empty when none is. */
+function elsewhereSevere({ phrases }: ReportContext, here: Caution[], raised: Caution[]): string {
+  const [hereSevere, severe] = [here, raised].map((all) =>
+    all.filter(({ severity }) => severity === 'severe'),
+  );
+  const count = severe!.length - covered(hereSevere!, severe!);
+  return count > 0 ? phrases('cautions-elsewhere-severe', { count: String(count) }) : '';
 }
 
 /** Cautions that have a box here or are named in one. */

@@ -15,7 +15,7 @@ export function heatSection(context: ReportContext): Filling[] {
   };
   const unknown = context.candidates.filter((candidate) => !known.includes(candidate));
   const values: Values = {
-    air: withReading(context.assessment.study.air.temperatureK, 'celsius'),
+    air: withReading(context.assessment.study.air.temperatureK, context.units.temperature),
     has_show: charts['heat-in-show'] !== null,
     has_held: charts['heat-held'] !== null,
     heat: { blocks: [heatTable(context)] },

@@ -14,7 +14,7 @@ export function powerCutSection(context: ReportContext): Filling[] {
     'crush-force': crushChart(context),
   };
   const values: Values = {
-    finding: `${listed(context.focus.map((candidate) => `${candidate.label} ${fallWords(candidate)}`))}.`,
+    finding: `${listed(context.focus.map((candidate) => `${candidate.label} ${fallWords(context, candidate)}`))}.`,
     power_cuts: { blocks: [powerCutsTable(context)] },
     contacts: { blocks: [contactTable(context)] },
     has_push: charts['push-force'] !== null,

@@ -1,3 +1,4 @@
+import type { UnitSystem } from '../../quantity/display-units.js';
 import type { ReportContext } from '../context.js';
 import type { Block, Fact, TableBlock } from '../document.js';
 import { cell, head, row, wordColumn } from '../tables/cells.js';
@@ -15,6 +16,7 @@ export function provenanceSection(context: ReportContext): Filling[] {
       { label: 'Model version', value: assessment.modelVersion },
       { label: 'Results format', value: assessment.format },
       { label: 'Date', value: longDate(context.date) },
+      { label: 'Units', value: systemNames[context.system] },
       { label: 'Seed', value: String(assessment.seed) },
       { label: 'Draws', value: String(assessment.draws) },
       ...schemeFacts(context),
@@ -27,6 +29,9 @@ export function provenanceSection(context: ReportContext): Filling[] {
   };
   return [{ values, charts: {} }];
 }
+
+/** How each system of units is called. */
+const systemNames: Record<UnitSystem, string> = { metric: 'metric', us: 'US customary' };
 
 /** How the draws were made, so that they can be made again. */
 function schemeFacts({ assessment: { certainty } }: ReportContext): Fact[] {

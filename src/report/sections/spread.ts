@@ -13,7 +13,7 @@ export function spreadSection(context: ReportContext): Filling[] {
   if (certainty === null) return [];
   const blocks: Block[] = [];
   for (let from = 0; from < context.candidates.length; from += perTable) {
-    const table = spreadTable(context.candidates.slice(from, from + perTable));
+    const table = spreadTable(context, context.candidates.slice(from, from + perTable));
     if (table !== null) blocks.push(table);
   }
   if (blocks.length === 0) return [];

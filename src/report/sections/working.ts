@@ -5,7 +5,8 @@ import type { ReportContext } from '../context.js';
 import type { Block } from '../document.js';
 import type { Filling, Values } from '../template/fill-template.js';
 import { banded } from '../words/bands.js';
-import { capitalised, counted, listed, readings } from '../words/figures.js';
+import { capitalised, counted, listed, readings, trueMinus } from '../words/figures.js';
+import { resultsAlsoIn } from '../words/restated.js';
 
 /** From data sheet to minutes for who leads and what exists today; one section, left out where nothing is worked. */
 export function workingSection(context: ReportContext): Filling[] {
@@ -14,6 +15,7 @@ export function workingSection(context: ReportContext): Filling[] {
   const values: Values = {
     candidates: listed(context.focus.map(({ label }) => label)),
     apart: apartWords(context),
+    not_si: context.system !== 'metric',
     working: { blocks },
   };
   return [{ values, charts: {} }];
@@ -60,11 +62,6 @@ function calculation({ quantity, equation, numbers, result, source }: Calculatio
   };
 }
 
-/** A hyphen before a figure is a minus sign. */
-function trueMinus(text: string): string {
-  return text.replace(/(?<=^|[\s([=])-(?=\d)/g, '−');
-}
-
 function linesOf(context: ReportContext, assessed: CandidateAssessment): CalculationLine[] {
   const { study, protection } = context.assessment;
   const candidate = study.candidates.find(({ id }) => id === assessed.id);
@@ -80,7 +77,7 @@ function linesOf(context: ReportContext, assessed: CandidateAssessment): Calcula
     },
     failures: [],
   };
-  return working(study, candidate, run);
+  return resultsAlsoIn(context.system, study, working(study, candidate, run));
 }
 
 /** Where the sheet itself is doubted, the working follows it all the same. */
@@ -96,7 +93,7 @@ const outcomeReadings = {
   holdPowerW: { name: 'power while holding', reading: 'watts' },
   meanPackCurrentA: { name: 'mean pack current', reading: 'amperes' },
   torqueMarginRatio: { name: 'torque margin', reading: 'ratio' },
-  windingTemperatureK: { name: 'winding temperature', reading: 'celsius' },
+  windingTemperatureK: { name: 'winding temperature', reading: 'temperature' },
 } as const;
 
 /** Nominal figures that stand apart from the middle of their draws, said in one line. */
@@ -106,9 +103,9 @@ function apartWords(context: ReportContext): string {
     const own = apart.flatMap(({ candidate, outcome, nominal, median }) => {
       if (candidate !== id || !Object.hasOwn(outcomeReadings, outcome)) return [];
       const { name, reading } = outcomeReadings[outcome as keyof typeof outcomeReadings];
-      const { unit } = readings[reading];
-      const figures = `${banded(null, nominal, reading)} against ${banded(null, median, reading)}`;
-      return [`${name} ${figures}${unit === '' ? '' : `\u00a0${unit}`}`];
+      const shown = reading === 'temperature' ? context.units.temperature : readings[reading];
+      const figures = `${banded(null, nominal, shown)} against ${banded(null, median, shown)}`;
+      return [`${name} ${figures}${shown.unit === '' ? '' : `\u00a0${shown.unit}`}`];
     });
     return own.length === 0 ? [] : [`${label}: ${own.join(', ')}`];
   });

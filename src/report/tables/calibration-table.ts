@@ -1,4 +1,6 @@
 import type { Band, CalibrationOutcome } from '../../assess/certainty.js';
+import { displaySystems } from '../../quantity/display-units.js';
+import { displayUnitOf } from '../../quantity/format.js';
 import { findUnits } from '../../quantity/unit-table.js';
 import type { ReportContext } from '../context.js';
 import type { Block, TableRow } from '../document.js';
@@ -22,7 +24,7 @@ export function calibrationTable(context: ReportContext): Block[] {
         figureColumn('Believed after', '', 1.6),
         wordColumn('Unit', 0.7),
       ],
-      rows: calibration.measured.map(measuredRow),
+      rows: calibration.measured.map((row) => measuredRow(context, row)),
       note: [],
       rowHeads: true,
       compact: true,
@@ -32,13 +34,12 @@ export function calibrationTable(context: ReportContext): Block[] {
 }
 
 /** Figures are in SI; the row is read in the unit that it names. */
-function measuredRow({
-  quantity,
-  measured,
-  before,
-  after,
-  unit,
-}: CalibrationOutcome['measured'][number]): TableRow {
+function measuredRow(
+  { system }: ReportContext,
+  { quantity, measured, before, after, unit: written }: CalibrationOutcome['measured'][number],
+): TableRow {
+  const [dimension] = findUnits(written).map((found) => found.dimension);
+  const unit = dimension === undefined ? written : displayUnitOf(measured, dimension, displaySystems[system]);
   const [known] = findUnits(unit);
   const show = (value: number) => number(known === undefined ? value : known.fromSi(value), 3);
   const text = (band: Band | null) => (band === null ? none : banded(band, null, show));

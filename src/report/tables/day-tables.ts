@@ -1,7 +1,8 @@
 import type { DayPlan, DayStatus } from '../../assess/day/day-plan.js';
-import { labelOf, markedLabel, planOf, type ReportContext } from '../context.js';
+import { labelOf, planOf, type ReportContext } from '../context.js';
 import type { Block, TableBlock, TableRow } from '../document.js';
 import { capitalised, none, readings, sentence } from '../words/figures.js';
+import { candidateTable } from './candidate-table.js';
 import { cell, figureColumn, head, wordColumn } from './cells.js';
 
 const statusWords: Record<DayStatus, { text: string; tone?: 'good' | 'bad' }> = {
@@ -48,42 +49,34 @@ export function blocksTable(context: ReportContext, plan: DayPlan): Block[] {
 export function plansTable(context: ReportContext): TableBlock {
   const body = context.assessment.study.carrier.worn ? 'On body' : 'Mass';
   const toldAsBuilt = context.assessment.day?.changed == null;
-  return {
-    kind: 'table',
-    title: '',
+  const { mass } = context.units;
+  return candidateTable(context, {
+    share: 2.5,
     columns: [
-      figureColumn('Rank', '', 0.5),
-      wordColumn('Candidate', 2.5),
       wordColumn('The day', 2),
       figureColumn('Packs it takes', '', 0.8),
       figureColumn('Swaps', '', 0.7),
       figureColumn('Swapping', 'min', 0.9),
       figureColumn('Without power', 'min', 0.9),
       figureColumn('Warning to end', 'min', 0.9),
-      figureColumn(`${body}, with those packs`, 'g', 1.1),
+      figureColumn(`${body}, with those packs`, mass.unit, 1.1),
     ],
-    rows: context.candidates.map((candidate): TableRow => {
+    cells: (candidate) => {
       const plan = planOf(context, candidate);
       const { text, tone } = plan ? statusWords[plan.status] : { text: none };
-      return {
-        highlighted: toldAsBuilt && plan?.candidate === context.assessment.day?.candidate,
-        cells: [
-          cell(String(candidate.rank)),
-          head(markedLabel(candidate)),
-          cell(text, tone),
-          cell(plan?.packsNeededCount == null ? none : String(plan.packsNeededCount)),
-          cell(plan ? String(plan.swapCount) : none),
-          cell(readings.minutes.show(plan?.swapWorkTimeS)),
-          cell(plan ? readings.minutes.show(plan.darkS) : none),
-          cell(readings.minutes.show(plan?.warningToEndS)),
-          cell(readings.grams.show(plan?.neededBodyMassKg)),
-        ],
-      };
-    }),
-    note: [{ text: context.phrases('plans-note') }],
-    rowHeads: false,
-    compact: true,
-  };
+      return [
+        cell(text, tone),
+        cell(plan?.packsNeededCount == null ? none : String(plan.packsNeededCount)),
+        cell(plan ? String(plan.swapCount) : none),
+        cell(readings.minutes.show(plan?.swapWorkTimeS)),
+        cell(plan ? readings.minutes.show(plan.darkS) : none),
+        cell(readings.minutes.show(plan?.warningToEndS)),
+        cell(mass.show(plan?.neededBodyMassKg)),
+      ];
+    },
+    highlighted: ({ id }) => toldAsBuilt && id === context.assessment.day?.candidate,
+    note: context.phrases('plans-note'),
+  });
 }
 
 /** What to bring, each with its reason. */

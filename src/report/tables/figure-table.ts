@@ -1,5 +1,5 @@
 import type { TableBlock, TableRow } from '../document.js';
-import { none, type ReadingName, readings } from '../words/figures.js';
+import { none, type Reading, type ReadingName, readingOf } from '../words/figures.js';
 import { cell, figureColumn, groupRow, row, wordColumn } from './cells.js';
 
 /** One outcome: its name, its value as written and the unit. */
@@ -10,9 +10,14 @@ export interface FigureRow {
 }
 
 /** A row whose value is read in a unit from the list. */
-export function figure(name: string, value: number | null | undefined, reading: ReadingName): FigureRow {
-  const shown = readings[reading].show(value);
-  return { name, value: shown, unit: shown === none ? '' : readings[reading].unit };
+export function figure(
+  name: string,
+  value: number | null | undefined,
+  reading: ReadingName | Reading,
+): FigureRow {
+  const { unit, show } = readingOf(reading);
+  const shown = show(value);
+  return { name, value: shown, unit: shown === none ? '' : unit };
 }
 
 /** A row whose value is words. */

@@ -1,9 +1,9 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
-import { markedLabel, type ReportContext } from '../context.js';
-import type { TableBlock, TableCell, TableRow } from '../document.js';
-import { plain } from '../template/inline.js';
-import { fixed, none, readings } from '../words/figures.js';
-import { cell, figureColumn, head, wordColumn } from './cells.js';
+import type { ReportContext } from '../context.js';
+import type { TableBlock, TableCell } from '../document.js';
+import { joined, none, readings } from '../words/figures.js';
+import { candidateTable } from './candidate-table.js';
+import { cell, figureColumn, wordColumn } from './cells.js';
 
 /** One side of a drive against the side of the space that it lies along, in metres; null: no limit there. */
 interface Side {
@@ -32,44 +32,34 @@ export function fitTable(context: ReportContext): TableBlock {
   const { space } = context.assessment.study;
   const hasSpace = [space.lengthM, space.widthM, space.heightM].some((side) => side !== null);
   const { currency, phrases } = context;
-  return {
-    kind: 'table',
-    title: '',
+  const { unit } = context.units.length;
+  return candidateTable(context, {
+    share: 2.6,
     columns: [
-      figureColumn('Rank', '', 0.5),
-      wordColumn('Candidate', 2.6),
-      figureColumn('Box of the drive', 'mm', 1.5),
-      ...(hasSpace ? [figureColumn('Left on its tightest side', 'mm', 1.2), wordColumn('Fits', 0.8)] : []),
+      figureColumn('Box of the drive', unit, 1.5),
+      ...(hasSpace ? [figureColumn('Left on its tightest side', unit, 1.2), wordColumn('Fits', 0.8)] : []),
       figureColumn('Cost', currency, 0.8),
       figureColumn('Work', 'h', 0.7),
       figureColumn('Work at its price', currency, 1),
       figureColumn('Together', currency, 0.9),
     ],
-    rows: context.candidates.map((candidate) => fitRow(context, candidate, hasSpace)),
-    note: plain(
-      hasSpace ? phrases('fit-note', { space: spaceWords(context) }) : phrases('fit-note-no-space'),
-    ),
-    rowHeads: false,
-    compact: true,
-  };
+    cells: (candidate) => fitCells(context, candidate, hasSpace),
+    note: hasSpace ? phrases('fit-note', { space: spaceWords(context) }) : phrases('fit-note-no-space'),
+  });
 }
 
-function fitRow(context: ReportContext, candidate: CandidateAssessment, hasSpace: boolean): TableRow {
+function fitCells(context: ReportContext, candidate: CandidateAssessment, hasSpace: boolean): TableCell[] {
   const { nominal } = candidate;
   const { study } = context.assessment;
   const workMoney = nominal.reworkTimeS === null ? null : (nominal.reworkTimeS / 3600) * study.hourPriceMoney;
   const together = nominal.cost === null || workMoney === null ? null : nominal.cost + workMoney;
-  return {
-    cells: [
-      cell(String(candidate.rank)),
-      head(markedLabel(candidate)),
-      ...boxCells(context, candidate, hasSpace),
-      cell(readings.money.show(nominal.cost)),
-      cell(readings.hours.show(nominal.reworkTimeS)),
-      cell(readings.money.show(workMoney)),
-      cell(readings.money.show(together)),
-    ],
-  };
+  return [
+    ...boxCells(context, candidate, hasSpace),
+    cell(readings.money.show(nominal.cost)),
+    cell(readings.hours.show(nominal.reworkTimeS)),
+    cell(readings.money.show(workMoney)),
+    cell(readings.money.show(together)),
+  ];
 }
 
 function boxCells(context: ReportContext, candidate: CandidateAssessment, hasSpace: boolean): TableCell[] {
@@ -77,11 +67,12 @@ function boxCells(context: ReportContext, candidate: CandidateAssessment, hasSpa
   const sheet = study.candidates.find((one) => one.id === candidate.id)?.sheet;
   const sides = [sheet?.lengthM, sheet?.widthM, sheet?.heightM].filter((side) => typeof side === 'number');
   if (sides.length < 3) return hasSpace ? [cell(none), cell(none), fitsCell(candidate)] : [cell(none)];
+  const { length } = context.units;
   const turn = bestTurn(sides, [study.space.lengthM, study.space.widthM, study.space.heightM]);
-  const box = cell(turn.map(({ driveM }) => fixed(driveM * 1000, 0)).join(' × '));
+  const box = cell(turn.map(({ driveM }) => length.show(driveM)).join(' × '));
   if (!hasSpace) return [box];
   const tight = tightest(turn);
-  return [box, cell(tight === null ? none : fixed(tight.leftM * 1000, 0)), fitsCell(candidate)];
+  return [box, cell(tight === null ? none : length.show(tight.leftM)), fitsCell(candidate)];
 }
 
 function fitsCell({ nominal: { fits } }: CandidateAssessment): TableCell {
@@ -92,7 +83,8 @@ function fitsCell({ nominal: { fits } }: CandidateAssessment): TableCell {
 /** `260 × 100 × 70 mm`; a side without a limit as `any`. */
 function spaceWords(context: ReportContext): string {
   const { lengthM, widthM, heightM } = context.assessment.study.space;
+  const { length } = context.units;
   return `${bestTurn([0, 0, 0], [lengthM, widthM, heightM])
-    .map(({ freeM }) => (freeM === null ? 'any' : fixed(freeM * 1000, 0)))
-    .join(' × ')}\u00a0mm`;
+    .map(({ freeM }) => (freeM === null ? 'any' : length.show(freeM)))
+    .join(' × ')}${joined}${length.unit}`;
 }

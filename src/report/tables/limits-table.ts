@@ -18,17 +18,17 @@ export function limitsTable(context: ReportContext, candidate: CandidateAssessme
     wordColumn(probabilities === null ? 'Verdict' : 'Verdict, and holds in', 2.6),
   ];
   const rows = candidate.limits.map((limit, index) =>
-    limitRow(limit, context.currency, probabilities === null ? undefined : (probabilities[index] ?? null)),
+    limitRow(context, limit, probabilities === null ? undefined : (probabilities[index] ?? null)),
   );
   return { kind: 'table', title: '', columns, rows, note: [], rowHeads: true, compact: true };
 }
 
 /** @param share of draws in which it holds; undefined without draws, null where it is not judged */
-function limitRow(limit: LimitOutcome, currency: string, share: number | null | undefined): TableRow {
+function limitRow(context: ReportContext, limit: LimitOutcome, share: number | null | undefined): TableRow {
   return row(
     head(capitalised(limitName(limit.criterion))),
-    cell(limitDemand(limit, currency)),
-    cell(criterionFigure(limit.criterion, limit.value, currency)),
+    cell(limitDemand(limit, context)),
+    cell(criterionFigure(limit.criterion, limit.value, context)),
     cell(margin(limit)),
     verdict(limit, share),
   );

@@ -1,5 +1,6 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
 import { driveTypes } from '../../drives/registry.js';
+import type { ReportContext } from '../context.js';
 import { endReasonWords, holdCurrentWords, unpoweredHoldWords } from '../words/outcome-words.js';
 import { type FigureRow, figure, words, yesNo } from './figure-table.js';
 
@@ -57,14 +58,14 @@ export function moveOutcomes({ nominal }: CandidateAssessment): OutcomeGroup {
 }
 
 /** The motor as its sheet implies it, seen from the output. */
-export function motorOutcomes({ motor, type }: CandidateAssessment): OutcomeGroup {
+export function motorOutcomes({ units }: ReportContext, { motor, type }: CandidateAssessment): OutcomeGroup {
   const rotary = driveTypes[type].motion === 'rotary';
-  const effort = rotary ? 'newtonMetres' : 'newtons';
+  const effort = rotary ? units.torque : units.force;
   return {
     title: 'Motor, seen from the output',
     rows: [
       figure('Resistance', motor.resistanceOhm, 'ohms'),
-      { ...figure('Speed constant', motor.speedConstant, 'seconds'), unit: rotary ? 'V·s/rad' : 'V·s/m' },
+      figure('Speed constant', motor.speedConstant, rotary ? units.turningConstant : units.drivingConstant),
       figure('No-load current', motor.noLoadCurrentA, 'amperes'),
       figure('Stall current', motor.stallCurrentA, 'amperes'),
       figure('Stall, as listed', motor.listedStallEffort, effort),
@@ -78,12 +79,15 @@ export function motorOutcomes({ motor, type }: CandidateAssessment): OutcomeGrou
 }
 
 /** Mass, fit and money. */
-export function costOutcomes({ nominal }: CandidateAssessment, currency: string): OutcomeGroup {
+export function costOutcomes(
+  { currency, units }: ReportContext,
+  { nominal }: CandidateAssessment,
+): OutcomeGroup {
   return {
     title: 'Mass, fit, money',
     rows: [
-      figure('Mass on the body', nominal.bodyMassKg, 'grams'),
-      figure('Moving mass', nominal.featureMassKg, 'grams'),
+      figure('Mass on the body', nominal.bodyMassKg, units.mass),
+      figure('Moving mass', nominal.featureMassKg, units.mass),
       yesNo('Fits its space', nominal.fits),
       figure('Voltage it sees', nominal.busVoltageV, 'volts'),
       figure('Voltage it bears', nominal.maximumVoltageV, 'volts'),

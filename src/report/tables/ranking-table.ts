@@ -62,7 +62,9 @@ function rankingColumns(context: ReportContext): RankingColumn[] {
     ...(assessment.day === null
       ? []
       : [column(figureColumn('Packs', 'a day', 0.75), (candidate) => packsForTheDay(context, candidate))]),
-    column(figureColumn(body, 'g', 0.9), ({ nominal }) => readings.grams.show(nominal.bodyMassKg)),
+    column(figureColumn(body, context.units.mass.unit, 0.9), ({ nominal }) =>
+      context.units.mass.show(nominal.bodyMassKg),
+    ),
     column(figureColumn('Holding', 'W', 0.9), (candidate) =>
       banded(bandOf(candidate, 'holdPowerW'), candidate.nominal.holdPowerW, holdingText),
     ),

@@ -1,19 +1,24 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
+import { displaySystems } from '../../quantity/display-units.js';
+import { formatQuantity } from '../../quantity/format.js';
 import type { PowerCutOutcome } from '../../simulate/outcome.js';
+import { landingGiveM } from '../../simulate/power-cut.js';
+import type { ReportContext } from '../context.js';
 import type { TableBlock, TableRow } from '../document.js';
-import { type ReadingName, readings } from '../words/figures.js';
+import { type Reading, readings } from '../words/figures.js';
 import { cell, figureColumn, groupRow, row, wordColumn } from './cells.js';
 import { type FigureRow, figure, words } from './figure-table.js';
 import type { OutcomeGroup } from './outcome-groups.js';
 
 /** What happens when the power goes at the highest hold, with both states of the motor leads. */
-export function powerCutTable({ nominal }: CandidateAssessment): TableBlock {
+export function powerCutTable(context: ReportContext, { nominal }: CandidateAssessment): TableBlock {
+  const { units, phrases } = context;
   const states = [nominal.powerCut, nominal.powerCut.shorted];
   const deciding = states[nominal.powerCut.decides === 'shorted' ? 1 : 0];
   const line = (name: string, show: (state: PowerCutOutcome) => string, unit = ''): TableRow =>
     row(cell(name), ...states.map((state) => cell(show(state))), cell(unit));
-  const read = (name: string, key: keyof PowerCutOutcome, reading: ReadingName): TableRow =>
-    line(name, (state) => readings[reading].show(state[key] as number | null), readings[reading].unit);
+  const read = (name: string, key: keyof PowerCutOutcome, reading: Reading): TableRow =>
+    line(name, (state) => reading.show(state[key] as number | null), reading.unit);
   const yes = (value: boolean): string => (value ? 'yes' : 'no');
   const rows = [
     groupRow('Power cut at the highest hold'),
@@ -21,11 +26,17 @@ export function powerCutTable({ nominal }: CandidateAssessment): TableBlock {
     line('This one decides', (state) => yes(state === deciding)),
     line('Stays up', (state) => yes(state.stays)),
     line('Stays when shaken', (state) => yes(state.staysWhenShaken)),
-    read('Falls to the stop in', 'fallS', 'seconds'),
-    read('Tip at the stop', 'tipSpeedMPerS', 'metresPerSecond'),
-    read('Tip at most', 'largestTipSpeedMPerS', 'metresPerSecond'),
-    read('Energy at the stop', 'impactEnergyJ', 'joules'),
-    read('Force, 5 mm of give', 'tipForceN', 'newtons'),
+    read('Falls to the stop in', 'fallS', readings.seconds),
+    read('Tip at the stop', 'tipSpeedMPerS', units.speed),
+    read('Tip at most', 'largestTipSpeedMPerS', units.speed),
+    read('Energy at the stop', 'impactEnergyJ', readings.joules),
+    read(
+      phrases('tip-force', {
+        give: formatQuantity(landingGiveM, 'length', displaySystems[context.system], 2),
+      }),
+      'tipForceN',
+      units.force,
+    ),
   ];
   const columns = [
     wordColumn('', 2.6),
@@ -37,9 +48,9 @@ export function powerCutTable({ nominal }: CandidateAssessment): TableBlock {
 }
 
 /** What it takes to push the feature off its pose, and how hard it can press. */
-export function pushOutcomes({ nominal }: CandidateAssessment): OutcomeGroup {
+export function pushOutcomes({ units }: ReportContext, { nominal }: CandidateAssessment): OutcomeGroup {
   const yields = (name: string, force: number | null): FigureRow =>
-    force === null ? words(name, 'does not yield') : figure(name, force, 'newtons');
+    force === null ? words(name, 'does not yield') : figure(name, force, units.force);
   return {
     title: 'Push at the tip, and crush',
     rows: [
@@ -47,21 +58,23 @@ export function pushOutcomes({ nominal }: CandidateAssessment): OutcomeGroup {
       yields('Yields up, powered', nominal.pushUpN),
       yields('Yields down, power off', nominal.unpoweredPushDownN),
       yields('Yields up, power off', nominal.unpoweredPushUpN),
-      figure('Crush near the hinge', nominal.crushForceN, 'newtons'),
-      figure('Crush at the tip', nominal.crushForceAtTipN, 'newtons'),
+      figure('Crush near the hinge', nominal.crushForceN, units.force),
+      figure('Crush at the tip', nominal.crushForceAtTipN, units.force),
     ],
   };
 }
 
 /** Winding and case, in the show and if the first hold never ended. */
-export function heatOutcomes({ nominal }: CandidateAssessment): OutcomeGroup {
+export function heatOutcomes({ units }: ReportContext, { nominal }: CandidateAssessment): OutcomeGroup {
   const forever = (name: string, value: number | null): FigureRow =>
-    value === null && nominal.thermalRunaway ? words(name, 'never settles') : figure(name, value, 'celsius');
+    value === null && nominal.thermalRunaway
+      ? words(name, 'never settles')
+      : figure(name, value, units.temperature);
   return {
     title: 'Heat',
     rows: [
-      figure('Winding, in the show', nominal.windingTemperatureK, 'celsius'),
-      figure('Case, in the show', nominal.caseTemperatureK, 'celsius'),
+      figure('Winding, in the show', nominal.windingTemperatureK, units.temperature),
+      figure('Case, in the show', nominal.caseTemperatureK, units.temperature),
       forever('Winding, held for ever', nominal.settledHoldWindingK),
       forever('Case, held for ever', nominal.settledHoldCaseK),
       figure('Holds until its limit', nominal.timeToLimitHoldingS, 'minutes'),

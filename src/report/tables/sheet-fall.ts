@@ -9,7 +9,7 @@ import { duration, withReading } from '../words/figures.js';
 export function fallValues(context: ReportContext, { powerCut, isCautious, push }: SafetyFigures): Values {
   const { phrases } = context;
   const { answer, fallProbability, locking, decides } = powerCut;
-  const figures = fallWords(powerCut);
+  const figures = fallWords(context, powerCut);
   const suffix = isCautious ? '' : '-nominal';
   const falls = answer === 'falls' || answer === 'may-fall';
   const keepsGrip = !falls && push.unpoweredPushDownN === null;
@@ -39,19 +39,23 @@ function leadsWords(context: ReportContext, { open, shorted, decides }: SafetyFi
     : phrases('sheet-leads', { ...states, decides: phrases(`sheet-lead-state-${decides}`) });
 }
 
-function fallNote({ phrases }: ReportContext, powerCut: SafetyFigures['powerCut'], phrase: string): string {
+function fallNote(context: ReportContext, powerCut: SafetyFigures['powerCut'], phrase: string): string {
+  const { phrases } = context;
   const { answer, fallProbability, locking } = powerCut;
   if (answer === 'stays') return phrases(`sheet-${locking}`);
   if (answer === 'sinks') return phrases('sheet-sinks-note');
-  const note = phrases(phrase, fallWords(powerCut));
+  const note = phrases(phrase, fallWords(context, powerCut));
   if (answer === 'falls') return note;
   return phrases('sheet-fall-share', { note, share: probability(fallProbability) });
 }
 
-function fallWords({ fallS, tipSpeedMPerS, energyJ }: SafetyFigures['powerCut']): Record<string, string> {
+function fallWords(
+  { units }: ReportContext,
+  { fallS, tipSpeedMPerS, energyJ }: SafetyFigures['powerCut'],
+): Record<string, string> {
   return {
     time: duration(fallS),
-    speed: withReading(tipSpeedMPerS, 'metresPerSecond'),
+    speed: withReading(tipSpeedMPerS, units.speed),
     energy: withReading(energyJ, 'joulesInShort'),
   };
 }

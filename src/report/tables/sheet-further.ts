@@ -9,7 +9,7 @@ export function furtherValues(context: ReportContext, safety: SafetyFigures): Va
   const { extents, push, featureCount, onSignalLoss } = safety;
   return {
     feature_count: featureCount === 1 ? '' : context.phrases('sheet-each', { count: String(featureCount) }),
-    tip_distance: extents.tipDistanceM === null ? '' : withReading(extents.tipDistanceM, 'metres'),
+    tip_distance: extents.tipDistanceM === null ? '' : withReading(extents.tipDistanceM, context.units.reach),
     ...roomValues(context, safety),
     push_powered: pushWords(context, push.pushDownN, push.pushUpN),
     push_unpowered: pushWords(context, push.unpoweredPushDownN, push.unpoweredPushUpN),
@@ -21,33 +21,33 @@ export function furtherValues(context: ReportContext, safety: SafetyFigures): Va
 /** A rail that gets less far to the side stands upright for all who walk past it. */
 const uprightM = 0.005;
 
-function roomValues({ phrases }: ReportContext, { extents }: SafetyFigures): Values {
+function roomValues({ phrases, units }: ReportContext, { extents }: SafetyFigures): Values {
   const { open, folded, sweptHeightM, largestReachM, isHinge } = extents;
   const place = ({ heightM, reachM }: TipPlace): string =>
     phrases('sheet-place', {
-      height: withReading(Math.abs(heightM), 'metres'),
+      height: withReading(Math.abs(heightM), units.reach),
       side: phrases(heightM < 0 ? 'sheet-below' : 'sheet-above'),
-      reach: withReading(reachM, 'metres'),
+      reach: withReading(reachM, units.reach),
     });
   const onRail = (): string => {
-    const height = withReading(open.heightM, 'metres');
+    const height = withReading(open.heightM, units.reach);
     return open.reachM < uprightM
       ? phrases('sheet-place-upright-rail', { height })
-      : phrases('sheet-place-rail', { height, reach: withReading(open.reachM, 'metres') });
+      : phrases('sheet-place-rail', { height, reach: withReading(open.reachM, units.reach) });
   };
   return {
     open: isHinge ? place(open) : onRail(),
     folded: isHinge ? place(folded) : phrases('sheet-place-rail-end'),
-    swept: withReading(sweptHeightM, 'metres'),
-    reach: isHinge ? withReading(largestReachM, 'metres') : '',
+    swept: withReading(sweptHeightM, units.reach),
+    reach: isHinge ? withReading(largestReachM, units.reach) : '',
   };
 }
 
-function pushWords({ phrases }: ReportContext, downN: number | null, upN: number | null): string {
+function pushWords({ phrases, units }: ReportContext, downN: number | null, upN: number | null): string {
   if (downN === null && upN === null) return phrases('sheet-push-all-locked');
   const force = (value: number | null): string => {
     if (value === null) return phrases('sheet-push-locked');
-    return value === 0 ? phrases('sheet-push-none') : withReading(value, 'newtons');
+    return value === 0 ? phrases('sheet-push-none') : withReading(value, units.force);
   };
   return phrases('sheet-push', { down: force(downN), up: force(upN) });
 }

@@ -19,24 +19,23 @@ function upTo({ phrases }: ReportContext, { isCautious }: SafetyFigures, figure:
 }
 
 function contactValues(context: ReportContext, safety: SafetyFigures): Values {
-  const { phrases } = context;
+  const { phrases, units } = context;
   const { forceN, distanceM, tipForceN } = safety.crush;
-  const near = { distance: withReading(distanceM, 'centimetres'), tip: withReading(tipForceN, 'newtons') };
+  const near = { distance: withReading(distanceM, units.gap), tip: withReading(tipForceN, units.force) };
   return {
-    crush: upTo(context, safety, withReading(forceN, 'newtons')),
+    crush: upTo(context, safety, withReading(forceN, units.force)),
     crush_note: distanceM === null ? phrases('sheet-crush') : phrases('sheet-crush-near', near),
   };
 }
 
 function motionValues(context: ReportContext, safety: SafetyFigures): Values {
-  const { phrases } = context;
+  const { phrases, units } = context;
   const { showSpeedMPerS, showEnergyJ, freeSpeedMPerS } = safety.motion;
-  const free = withReading(freeSpeedMPerS, 'metresPerSecond');
+  const free = withReading(freeSpeedMPerS, units.speed);
   const energy = withReading(showEnergyJ, 'joulesInShort');
   const note = freeSpeedMPerS === null ? 'sheet-speed-note-show' : 'sheet-speed-note';
   return {
-    show_speed:
-      showSpeedMPerS === null ? phrases('sheet-unknown') : withReading(showSpeedMPerS, 'metresPerSecond'),
+    show_speed: showSpeedMPerS === null ? phrases('sheet-unknown') : withReading(showSpeedMPerS, units.speed),
     show_speed_note:
       showSpeedMPerS === null
         ? phrases('sheet-no-speed-note', { free })
@@ -44,7 +43,7 @@ function motionValues(context: ReportContext, safety: SafetyFigures): Values {
     moving_mass:
       safety.movingMassKg === null
         ? phrases('sheet-unknown')
-        : upTo(context, safety, withReading(safety.movingMassKg, 'kilograms')),
+        : upTo(context, safety, withReading(safety.movingMassKg, units.largeMass)),
     moving_mass_note: phrases('sheet-mass-note'),
   };
 }
@@ -63,7 +62,7 @@ function packValues({ phrases }: ReportContext, { pack }: SafetyFigures): Values
 }
 
 function heatValues(context: ReportContext, safety: SafetyFigures): Values {
-  const { phrases } = context;
+  const { phrases, units } = context;
   const { caseTemperatureK, heldCaseTemperatureK, neverSettles } = safety.heat;
   if (caseTemperatureK === null) {
     return { case: phrases('sheet-unknown'), case_note: phrases('sheet-case-unknown-note') };
@@ -73,9 +72,9 @@ function heatValues(context: ReportContext, safety: SafetyFigures): Values {
   const note = neverSettles
     ? phrases('sheet-case-note-runaway')
     : tellsMore
-      ? phrases('sheet-case-note', { held: withReading(heldCaseTemperatureK, 'celsius') })
+      ? phrases('sheet-case-note', { held: withReading(heldCaseTemperatureK, units.temperature) })
       : phrases('sheet-case-note-show');
   const settles = Number.isFinite(caseTemperatureK);
-  const shown = upTo(context, safety, withReading(caseTemperatureK, 'celsius'));
+  const shown = upTo(context, safety, withReading(caseTemperatureK, units.temperature));
   return { case: settles ? shown : phrases('sheet-case-endless'), case_note: note };
 }

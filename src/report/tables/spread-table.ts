@@ -1,15 +1,22 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
 import type { OutcomeName } from '../../simulate/ensemble/ensemble.js';
-import { bandOf } from '../context.js';
+import { bandOf, type ReportContext } from '../context.js';
 import type { TableBlock, TableRow } from '../document.js';
 import { banded, probabilityNumber } from '../words/bands.js';
-import { fixed, number, type ReadingName, readings } from '../words/figures.js';
+import {
+  type DisplayReadings,
+  fixed,
+  isDisplayed,
+  number,
+  type ReadingName,
+  readings,
+} from '../words/figures.js';
 import { cell, figureColumn, groupRow, head, wordColumn } from './cells.js';
 
 interface ShownOutcome {
   outcome: OutcomeName;
   name: string;
-  reading: ReadingName;
+  reading: ReadingName | keyof DisplayReadings;
   /** Where the reading's own digits would be too many for a narrow column; takes the SI value. */
   show?: (value: number) => string;
 }
@@ -47,27 +54,27 @@ const groups: { title: string; rows: ShownOutcome[] }[] = [
   {
     title: 'Heat, in the show',
     rows: [
-      { outcome: 'windingTemperatureK', name: 'Winding', reading: 'celsius' },
-      { outcome: 'caseTemperatureK', name: 'Case', reading: 'celsius' },
+      { outcome: 'windingTemperatureK', name: 'Winding', reading: 'temperature' },
+      { outcome: 'caseTemperatureK', name: 'Case', reading: 'temperature' },
     ],
   },
   {
     title: 'Around people',
     rows: [
-      { outcome: 'crushForceN', name: 'Squeezes', reading: 'newtons' },
-      { outcome: 'pushForceN', name: 'Yields to a push', reading: 'newtons' },
+      { outcome: 'crushForceN', name: 'Squeezes', reading: 'force' },
+      { outcome: 'pushForceN', name: 'Yields to a push', reading: 'force' },
       { outcome: 'fallEnergyJ', name: 'Energy of a fall', reading: 'joules', show: twoDigits('joules') },
     ],
   },
 ];
 
 /** Median and 10–90 % of every outcome, a column for each of some candidates; null when nothing is drawn. */
-export function spreadTable(candidates: CandidateAssessment[]): TableBlock | null {
+export function spreadTable(context: ReportContext, candidates: CandidateAssessment[]): TableBlock | null {
   const rows = groups.flatMap(({ title, rows: outcomes }): TableRow[] => {
     const drawn = outcomes.filter(({ outcome }) => candidates.some((one) => bandOf(one, outcome) !== null));
     return drawn.length === 0
       ? []
-      : [groupRow(title), ...drawn.map((shown) => outcomeRow(shown, candidates))];
+      : [groupRow(title), ...drawn.map((shown) => outcomeRow(context, shown, candidates))];
   });
   if (rows.length === 0) return null;
   return {
@@ -86,13 +93,15 @@ export function spreadTable(candidates: CandidateAssessment[]): TableBlock | nul
 }
 
 function outcomeRow(
-  { outcome, name, reading, show }: ShownOutcome,
+  { units }: ReportContext,
+  { outcome, name, reading: wanted, show }: ShownOutcome,
   candidates: CandidateAssessment[],
 ): TableRow {
+  const reading = isDisplayed(wanted) ? units[wanted] : readings[wanted];
   return {
     cells: [
       head(name),
-      cell(readings[reading].unit, 'muted'),
+      cell(reading.unit, 'muted'),
       ...candidates.map((candidate) => {
         const band = bandOf(candidate, outcome);
         const text = banded(band, null, show ?? reading);

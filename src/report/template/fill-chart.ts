@@ -1,4 +1,10 @@
-import { TemplateError, type Templates, templateText, unknownPlaceholder } from './template-error.js';
+import {
+  gathered,
+  type Templates,
+  templateError,
+  templateText,
+  unknownPlaceholder,
+} from './template-error.js';
 
 type Json = null | boolean | number | string | Json[] | { [key: string]: Json };
 
@@ -23,8 +29,21 @@ export function fillChart(
 
 function readJson(templates: Templates, file: string, values: Record<string, unknown>) {
   const source = templateText(templates, file);
-  const parsed = parseJson(file, source);
+  const parsed = readChart(file, source);
   return substitute(file, source, parsed, values) as Record<string, unknown>;
+}
+
+/**
+ * Reads a specification; its placeholders stay as they are.
+ *
+ * @throws TemplateError with file and line for broken JSON
+ */
+export function readChart(file: string, source: string): Json {
+  const parsed = parseJson(file, source);
+  if (parsed === null || typeof parsed !== 'object' || Array.isArray(parsed)) {
+    throw templateError(file, 1, 'a chart is one JSON object: { … }');
+  }
+  return parsed;
 }
 
 function parseJson(file: string, source: string): Json {
@@ -33,7 +52,7 @@ function parseJson(file: string, source: string): Json {
   } catch (error) {
     const message = (error as Error).message;
     const line = lineAt(source, faultPosition(source, message));
-    throw new TemplateError(file, line, `not readable as JSON (${message.replaceAll('\n', ' ')})`);
+    throw templateError(file, line, `not readable as JSON (${message.replaceAll('\n', ' ')})`);
   }
 }
 
@@ -50,10 +69,16 @@ function faultPosition(source: string, message: string): number {
 
 function substitute(file: string, source: string, node: Json, values: Record<string, unknown>): unknown {
   if (typeof node === 'string') return substituteText(file, source, node, values);
-  if (Array.isArray(node)) return node.map((item) => substitute(file, source, item, values));
+  if (Array.isArray(node)) return gathered(node.map((item) => () => substitute(file, source, item, values)));
   if (node === null || typeof node !== 'object') return node;
   return Object.fromEntries(
-    Object.entries(node).map(([key, value]) => [key, substitute(file, source, value, values)]),
+    gathered(
+      Object.entries(node).map(
+        ([key, value]) =>
+          () =>
+            [key, substitute(file, source, value, values)] as const,
+      ),
+    ),
   );
 }
 
@@ -61,7 +86,7 @@ function substituteText(file: string, source: string, text: string, values: Reco
   const named = (name: string): unknown => {
     if (Object.hasOwn(values, name)) return values[name];
     const line = lineAt(source, Math.max(0, source.search(new RegExp(`\\{\\{\\s*${name}\\s*\\}\\}`))));
-    throw new TemplateError(file, line, unknownPlaceholder(name, Object.keys(values)));
+    throw templateError(file, line, unknownPlaceholder(name, Object.keys(values)));
   };
   const whole = /^\{\{\s*([A-Za-z]\w*)\s*\}\}$/.exec(text);
   if (whole) return named(whole[1]!);

@@ -1,8 +1,8 @@
-import type { Block, ChartBlock, Inline, Span } from '../document.js';
+import type { Block, ChartBlock, Inline, ReportImage, Span } from '../document.js';
 import { fillFacts } from './facts-node.js';
 import { type InlinePart, plain, textOf } from './inline.js';
 import type { ParsedTemplate, TemplateNode } from './parse-template.js';
-import { TemplateError, unknownPlaceholder } from './template-error.js';
+import { gathered, nearestOf, templateError, unknownPlaceholder } from './template-error.js';
 
 /** What a placeholder can stand for: words, a yes or no for `::: when`, or whole blocks. */
 export type Value = string | boolean | { blocks: Block[] };
@@ -15,6 +15,8 @@ export type ChartContent = Omit<ChartBlock, 'title' | 'caption'>;
 export interface Filling {
   values: Values;
   charts: Record<string, ChartContent>;
+  /** Pictures by the name of their file; none where the section may hold none. */
+  images?: Record<string, ReportImage>;
 }
 
 /**
@@ -41,7 +43,7 @@ export function fillLine(
     const value = valueNamed(file, line, part.placeholder, filling.values);
     if (typeof value === 'string') return { text: value, ...part.marks };
     const problem = `{{${part.placeholder}}} is not text, it cannot stand inside a sentence`;
-    throw new TemplateError(file, line, problem);
+    throw templateError(file, line, problem);
   });
   return joinedSpans(spans);
 }
@@ -61,22 +63,35 @@ function joinedSpans(spans: Span[]): Inline {
 
 function valueNamed(file: string, line: number, name: string, values: Values): Value {
   if (Object.hasOwn(values, name)) return values[name]!;
-  throw new TemplateError(file, line, unknownPlaceholder(name, Object.keys(values)));
+  throw templateError(file, line, unknownPlaceholder(name, Object.keys(values)));
 }
 
+/** Fills every line, also those that a condition leaves out, and tells all faults together. */
 function checkNames(file: string, nodes: TemplateNode[], filling: Filling): void {
-  for (const node of nodes) {
-    if (node.kind === 'when') {
+  gathered(nodes.map((node) => () => checkNode(file, node, filling)));
+}
+
+function checkNode(file: string, node: TemplateNode, filling: Filling): void {
+  switch (node.kind) {
+    case 'when':
       valueNamed(file, node.line, node.name, filling.values);
       checkNames(file, node.nodes, filling);
-    } else if (node.kind === 'columns') {
-      for (const column of node.columns) checkNames(file, column.nodes, filling);
-    } else if (node.kind === 'blocks') valueNamed(file, node.line, node.name, filling.values);
-    else if (node.kind === 'list') {
-      for (const item of node.items) fillLine(file, item.line, item.parts, filling);
-    } else if (node.kind === 'facts') fillFactsNode(file, node, filling);
-    else if (node.kind === 'chart') fillLine(file, node.line, [...node.title, ...node.caption], filling);
-    else if (node.kind !== 'page-break') fillLine(file, node.line, node.parts, filling);
+      return;
+    case 'columns':
+      checkNames(
+        file,
+        node.columns.flatMap((column) => column.nodes),
+        filling,
+      );
+      return;
+    case 'list':
+      gathered(node.items.map((item) => () => fillLine(file, item.line, item.parts, filling)));
+      return;
+    case 'chart':
+      fillLine(file, node.line, [...node.title, ...node.caption], filling);
+      return;
+    default:
+      fillNode(file, node, filling);
   }
 }
 
@@ -108,6 +123,8 @@ function fillNode(file: string, node: TemplateNode, filling: Filling): Block[] {
       return fillColumns(file, node, filling);
     case 'facts':
       return fillFactsNode(file, node, filling);
+    case 'image':
+      return fillImage(file, node, filling);
     case 'page-break':
       return [{ kind: 'page-break' }];
   }
@@ -123,7 +140,7 @@ function fillBlocks(
   if (typeof value === 'string') {
     return value === '' ? [] : [{ kind: 'paragraph', style: 'body', text: plain(value) }];
   }
-  throw new TemplateError(file, node.line, `{{${node.name}}} is a yes or no, for ::: when ${node.name}`);
+  throw templateError(file, node.line, `{{${node.name}}} is a yes or no, for ::: when ${node.name}`);
 }
 
 function fillFactsNode(file: string, node: Parameters<typeof fillFacts>[0], filling: Filling): Block[] {
@@ -136,16 +153,36 @@ function fillChartNode(
   filling: Filling,
 ): Block[] {
   if (!Object.hasOwn(filling.charts, node.name)) {
-    const known = Object.keys(filling.charts).sort().join(', ') || 'none';
-    throw new TemplateError(
-      file,
-      node.line,
-      `no chart is called chart:${node.name} in this section; known here: ${known}`,
-    );
+    const hint = nearestOf(node.name, Object.keys(filling.charts), (name) => `chart:${name}`);
+    throw templateError(file, node.line, `no chart is called chart:${node.name} in this section${hint}`);
   }
   const title = textOf(fillLine(file, node.line, node.title, filling));
   const caption = fillLine(file, node.line, node.caption, filling);
   return [{ ...filling.charts[node.name]!, title, caption }];
+}
+
+function fillImage(
+  file: string,
+  node: { line: number; source: string; alternative: InlinePart[] },
+  filling: Filling,
+): Block[] {
+  const { images } = filling;
+  if (images === undefined) {
+    throw templateError(file, node.line, 'pictures can stand in report/letterhead.md only');
+  }
+  if (!Object.hasOwn(images, node.source)) {
+    const hint = nearestOf(node.source, Object.keys(images));
+    throw templateError(
+      file,
+      node.line,
+      `there is no picture ${node.source} beside this file; a PNG or JPEG in the folder report/ is meant${hint}`,
+    );
+  }
+  const alternative = textOf(fillLine(file, node.line, node.alternative, filling));
+  if (alternative === '') {
+    throw templateError(file, node.line, 'the picture needs words for who cannot see it: ![words](logo.png)');
+  }
+  return [{ kind: 'image', ...images[node.source]!, alternative }];
 }
 
 /** Columns without content are left out; a single one that is left takes the whole width. */

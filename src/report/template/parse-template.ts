@@ -1,6 +1,6 @@
 import { type FactContainer, type FactItem, factItem, isFactContainer } from './facts-node.js';
 import { type InlinePart, parseInline } from './inline.js';
-import { TemplateError } from './template-error.js';
+import { nearestOf, TemplateError, type TemplateProblem } from './template-error.js';
 
 type ParagraphStyle = 'body' | 'lead' | 'small' | 'answer';
 
@@ -11,6 +11,7 @@ export type TemplateNode = { line: number } & (
   | { kind: 'list'; ordered: boolean; items: { line: number; parts: InlinePart[] }[] }
   | { kind: 'blocks'; name: string }
   | { kind: 'chart'; name: string; title: InlinePart[]; caption: InlinePart[] }
+  | { kind: 'image'; source: string; alternative: InlinePart[] }
   | { kind: 'when'; name: string; wanted: boolean; nodes: TemplateNode[] }
   | { kind: 'columns'; columns: { share: number; nodes: TemplateNode[] }[] }
   | { kind: 'facts'; container: FactContainer; columns: number; items: FactItem[] }
@@ -30,40 +31,57 @@ interface Line {
 
 /**
  * Reads a wording template: Markdown with headings, paragraphs, lists, `> ` for the answer, `{{name}}` alone
- * on a line for whole blocks, `![question](chart:name "caption")`, and containers closed by `:::`:
- * `::: when name`, `::: unless name`, `::: columns 3:2` (columns parted by `---`), `::: small`, `::: lead`, and
+ * on a line for whole blocks, `![question](chart:name "caption")`, `![words](picture.png)`, and containers closed by
+ * `:::`: `::: when name`, `::: unless name`, `::: columns 3:2` (columns parted by `---`), `::: small`, `::: lead`, and
  * grids of `- label | value | note` in so many columns: `::: facts 2`, `::: headlines 3`, `::: blanks 2`.
+ * A backslash at the end of a line begins a new one.
  *
- * @throws TemplateError with file and line for anything it cannot read
+ * @throws TemplateError with file and line of everything it cannot read
  */
 export function parseTemplate(file: string, source: string): ParsedTemplate {
   const lines = withoutComments(source)
     .split(/\r?\n/)
     .map((text, index) => ({ number: index + 1, text: text.trimEnd() }));
-  const settings = takeSettings(lines);
-  const reader = { file, lines, at: 0 };
-  const nodes = readNodes(reader, 'body', null);
+  const problems: TemplateProblem[] = [];
+  const note = (line: number, problem: string): void => {
+    problems.push({ file, line, problem });
+  };
+  const settings = takeSettings(lines, note);
+  const nodes = readNodes({ note, lines, at: 0 }, 'body', null);
+  if (problems.length > 0) throw new TemplateError(problems);
   return { settings, nodes };
 }
 
 interface Reader {
-  file: string;
+  /** Takes note of a fault; reading goes on, so that all are told together. */
+  note(line: number, problem: string): void;
   lines: Line[];
   at: number;
 }
+
+const settingNames = ['title', 'part', 'starts-page'];
 
 function withoutComments(source: string): string {
   return source.replace(/<!--[\s\S]*?-->/g, (comment) => comment.replace(/[^\n]/g, ''));
 }
 
-function takeSettings(lines: Line[]): ParsedTemplate['settings'] {
+function takeSettings(lines: Line[], note: Reader['note']): ParsedTemplate['settings'] {
   const settings: ParsedTemplate['settings'] = {};
   const start = lines.findIndex((line) => line.text !== '');
   if (lines[start]?.text !== '---') return settings;
   const end = lines.findIndex((line, index) => index > start && line.text === '---');
+  if (end < 0) {
+    note(lines[start]!.number, 'the settings that begin here are not closed by a second ---');
+    return settings;
+  }
   for (const line of lines.slice(start + 1, end)) {
     const match = /^([a-z][\w-]*)\s*:\s*(.*)$/.exec(line.text);
-    if (match) settings[match[1]!] = { line: line.number, parts: parseInline(match[2]!) };
+    if (match && settingNames.includes(match[1]!)) {
+      settings[match[1]!] = { line: line.number, parts: parseInline(match[2]!) };
+    } else if (line.text !== '') {
+      const name = match?.[1] ?? line.text;
+      note(line.number, `there is no setting ${name}${nearestOf(name, settingNames)}`);
+    }
   }
   lines.splice(0, end + 1);
   return settings;
@@ -74,11 +92,13 @@ function readNodes(reader: Reader, style: ParagraphStyle, openedAt: number | nul
   const nodes: TemplateNode[] = [];
   while (reader.at < reader.lines.length) {
     const line = reader.lines[reader.at]!;
-    if (line.text === ':::' || (line.text === '---' && openedAt !== null)) return nodes;
-    if (line.text === '') reader.at++;
+    const ends = line.text === ':::' || line.text === '---';
+    if (ends && openedAt !== null) return nodes;
+    if (ends || line.text === '') reader.at++;
     else nodes.push(...readNode(reader, line, style));
+    if (ends) reader.note(line.number, `this ${line.text} closes nothing`);
   }
-  if (openedAt !== null) throw new TemplateError(reader.file, openedAt, 'this ::: is never closed');
+  if (openedAt !== null) reader.note(openedAt, 'this ::: is never closed');
   return nodes;
 }
 
@@ -87,14 +107,18 @@ function readNode(reader: Reader, line: Line, style: ParagraphStyle): TemplateNo
   const heading = /^(#{1,3})\s+(.*)$/.exec(line.text);
   const blocks = /^\{\{\s*([A-Za-z][\w.-]*)\s*\}\}$/.exec(line.text);
   const chart = /^!\[(.*)\]\(chart:([\w-]+)(?:\s+"(.*)")?\)$/.exec(line.text);
+  const image = /^!\[(.*)\]\(([^)]*)\)$/.exec(line.text);
   if (line.text.startsWith(':::')) return readContainer(reader, line, style);
   if (/^(?:[-*]|\d+\.)\s/.test(line.text)) return [readList(reader)];
-  if (!heading && !blocks && !chart) return [readParagraph(reader, style)];
+  if (!heading && !blocks && !chart && !image) return [readParagraph(reader, style)];
   reader.at++;
   if (blocks) return [{ kind: 'blocks', line: number, name: blocks[1]! }];
   if (chart) {
     const [title, caption] = [parseInline(chart[1]!), parseInline(chart[3] ?? '')];
     return [{ kind: 'chart', line: number, name: chart[2]!, title, caption }];
+  }
+  if (image) {
+    return [{ kind: 'image', line: number, source: image[2]!.trim(), alternative: parseInline(image[1]!) }];
   }
   const level = heading![1]!.length as 1 | 2 | 3;
   return [{ kind: 'heading', line: number, level, parts: parseInline(heading![2]!) }];
@@ -106,12 +130,17 @@ function readParagraph(reader: Reader, style: ParagraphStyle): TemplateNode {
   const texts: string[] = [];
   while (reader.at < reader.lines.length) {
     const text = reader.lines[reader.at]!.text;
-    if (text === '' || text.startsWith(':::') || text === '---') break;
+    if (text === '' || text.startsWith(':::') || text.startsWith('![') || text === '---') break;
     texts.push(isAnswer ? text.replace(/^>\s?/, '') : text);
     reader.at++;
   }
-  const parts = parseInline(texts.join(' '));
+  const parts = parseInline(texts.map(withLineEnd).join('').trimEnd());
   return { kind: 'paragraph', line: first.number, style: isAnswer ? 'answer' : style, parts };
+}
+
+/** Lines run on, except after a backslash. */
+function withLineEnd(text: string): string {
+  return /(?<!\\)\\$/.test(text) ? `${text.slice(0, -1)}\n` : `${text} `;
 }
 
 function readList(reader: Reader): TemplateNode {
@@ -128,6 +157,11 @@ function readList(reader: Reader): TemplateNode {
   const parsed = items.map((item) => ({ line: item.line, parts: parseInline(item.text) }));
   return { kind: 'list', line: first.number, ordered: /^\d/.test(first.text), items: parsed };
 }
+
+const containerWords = [
+  ...['columns', 'when', 'unless', 'small', 'lead', 'new-page'],
+  ...['facts', 'headlines', 'blanks'],
+];
 
 function readContainer(reader: Reader, line: Line, style: ParagraphStyle): TemplateNode[] {
   const [, word = '', rest = ''] = /^:::\s*(\S*)\s*(.*)$/.exec(line.text)!;
@@ -146,8 +180,10 @@ function readContainer(reader: Reader, line: Line, style: ParagraphStyle): Templ
   }
   const inner = word === 'small' || word === 'lead' ? word : style;
   const nodes = readNodes(reader, inner, number);
-  if (reader.lines[reader.at]!.text !== ':::') {
-    throw new TemplateError(reader.file, reader.lines[reader.at]!.number, 'a --- parts columns only');
+  while (reader.lines[reader.at]?.text === '---') {
+    reader.note(reader.lines[reader.at]!.number, 'a --- parts columns only');
+    reader.at++;
+    nodes.push(...readNodes(reader, inner, number));
   }
   reader.at++;
   if (word === 'small' || word === 'lead') return nodes;
@@ -155,15 +191,12 @@ function readContainer(reader: Reader, line: Line, style: ParagraphStyle): Templ
   if (word === 'when' || word === 'unless') {
     return [{ kind: 'when', line: number, name: rest, wanted: word === 'when', nodes }];
   }
-  throw new TemplateError(
-    reader.file,
-    number,
-    `::: ${word} is not known; known are columns, when, unless, small, lead, facts, headlines, blanks, new-page`,
-  );
+  reader.note(number, `::: ${word} is not known${nearestOf(word, containerWords)}`);
+  return nodes;
 }
 
 function factsOf(
-  { file }: Reader,
+  reader: Reader,
   line: number,
   container: FactContainer,
   columns: number,
@@ -171,7 +204,8 @@ function factsOf(
 ): TemplateNode {
   const items = nodes.flatMap((node) => {
     if (node.kind === 'list') return node.items.map(factItem);
-    throw new TemplateError(file, node.line, `only lines that begin with - stand in ::: ${container}`);
+    reader.note(node.line, `only lines that begin with - stand in ::: ${container}`);
+    return [];
   });
   return { kind: 'facts', line, container, columns, items };
 }

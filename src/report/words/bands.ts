@@ -1,15 +1,15 @@
 import type { Band } from '../../assess/certainty.js';
-import { fixed, joined, none, type ReadingName, readings } from './figures.js';
+import { fixed, joined, none, type Reading, type ReadingName, readingOf } from './figures.js';
 
 /** How a draw's outcome is written: the unit of a reading, or a function of its own. */
 type Show = (value: number) => string;
 
 /** Some outcomes have no end: a drive that does not yield, a winding that never settles. */
 const showOf =
-  (reading: ReadingName | Show): Show =>
+  (reading: ReadingName | Reading | Show): Show =>
   (value) => {
     if (!Number.isFinite(value)) return '∞';
-    return typeof reading === 'function' ? reading(value) : readings[reading].show(value);
+    return typeof reading === 'function' ? reading(value) : readingOf(reading).show(value);
   };
 
 /**
@@ -20,7 +20,7 @@ const showOf =
 export function banded(
   band: Band | null | undefined,
   figure: number | null | undefined,
-  reading: ReadingName | Show,
+  reading: ReadingName | Reading | Show,
 ): string {
   const show = showOf(reading);
   if (!band) return figure === null || figure === undefined ? none : show(figure);
@@ -32,9 +32,9 @@ export function banded(
 export function bandedWithUnit(
   band: Band | null | undefined,
   figure: number | null | undefined,
-  reading: ReadingName,
+  reading: ReadingName | Reading,
 ): string {
-  const { unit } = readings[reading];
+  const { unit } = readingOf(reading);
   const show = showOf(reading);
   const point = band ? band.median : figure;
   if (point === null || point === undefined) return none;
@@ -48,7 +48,7 @@ export function bandedWithUnit(
 export function gainWithUnit(
   band: Band | null | undefined,
   figure: number | null | undefined,
-  reading: ReadingName,
+  reading: ReadingName | Reading,
 ): string {
   const point = band ? band.median : figure;
   const text = bandedWithUnit(band, figure, reading);

@@ -1,4 +1,6 @@
 import type { Dimension } from '../../quantity/dimension.js';
+import type { UnitSystem } from '../../quantity/display-units.js';
+import { inchM } from '../../quantity/exact.js';
 import { formatNumber } from '../../quantity/format.js';
 import { unitOf } from '../../quantity/unit-table.js';
 
@@ -31,21 +33,88 @@ export interface Reading {
   show(value: Figure): string;
 }
 
+/** A reading that also gives the bare number, as charts want it. */
+export interface DisplayReading extends Reading {
+  valueOf(si: number): number;
+}
+
 /** A reading with so many significant digits. */
-function precise(dimension: Dimension, unit: string, digits = 3): Reading {
-  return { unit, show: (value) => number(inUnit(value, dimension, unit), digits) };
+function precise(dimension: Dimension, unit: string, digits = 3): DisplayReading {
+  return {
+    unit,
+    valueOf: unitOf(unit, dimension).fromSi,
+    show: (value) => number(inUnit(value, dimension, unit), digits),
+  };
 }
 
 /** A reading with so many decimals. */
-function rounded(dimension: Dimension, unit: string, decimals = 0): Reading {
-  return { unit, show: (value) => fixed(inUnit(value, dimension, unit), decimals) };
+function rounded(dimension: Dimension, unit: string, decimals = 0): DisplayReading {
+  const isZero = (value: Figure) => value === 0 && dimension !== 'temperature';
+  return {
+    unit,
+    valueOf: unitOf(unit, dimension).fromSi,
+    show: (value) => (isZero(value) ? '0' : fixed(inUnit(value, dimension, unit), decimals)),
+  };
 }
 
 function inUnit(value: Figure, dimension: Dimension, unit: string): Figure {
   return value === null || value === undefined ? value : unitOf(unit, dimension).fromSi(value);
 }
 
-/** Units of columns and tables, each with how its numbers are written. */
+/** What is mechanical or warm is read in the units that were asked for. */
+export interface DisplayReadings {
+  mass: DisplayReading;
+  /** Of something whole, in short. */
+  largeMass: DisplayReading;
+  length: DisplayReading;
+  /** Room that something takes, and a gap for a hand. */
+  reach: DisplayReading;
+  gap: DisplayReading;
+  speed: DisplayReading;
+  force: DisplayReading;
+  torque: DisplayReading;
+  temperature: DisplayReading;
+  /** Voltage of a motor by its speed, turning or along a line. */
+  turningConstant: Reading;
+  drivingConstant: Reading;
+}
+
+/** Units of columns, tables and charts in each system. */
+export const displayReadings: Record<UnitSystem, DisplayReadings> = {
+  metric: {
+    mass: rounded('mass', 'g'),
+    largeMass: precise('mass', 'kg', 2),
+    length: rounded('length', 'mm'),
+    reach: rounded('length', 'm', 2),
+    gap: rounded('length', 'cm'),
+    speed: precise('speed', 'm/s', 2),
+    force: precise('force', 'N', 2),
+    torque: precise('torque', 'N·m'),
+    temperature: rounded('temperature', '°C'),
+    turningConstant: { unit: 'V·s/rad', show: number },
+    drivingConstant: { unit: 'V·s/m', show: number },
+  },
+  us: {
+    mass: rounded('mass', 'oz', 1),
+    largeMass: precise('mass', 'lb', 2),
+    length: rounded('length', 'in', 2),
+    reach: rounded('length', 'ft', 1),
+    gap: rounded('length', 'in', 1),
+    speed: precise('speed', 'ft/s', 2),
+    force: precise('force', 'lbf', 2),
+    torque: precise('torque', 'oz·in'),
+    temperature: rounded('temperature', '°F'),
+    turningConstant: { unit: 'V·s/rad', show: number },
+    drivingConstant: { unit: 'V·s/in', show: (value) => number(value && value * inchM) },
+  },
+};
+
+/** Whether a quantity is read in the units that were asked for. */
+export function isDisplayed(name: string): name is keyof DisplayReadings {
+  return Object.hasOwn(displayReadings.metric, name);
+}
+
+/** Units of columns and tables that are the same in every system, each with how its numbers are written. */
 export const readings = {
   minutes: rounded('time', 'min'),
   hours: precise('time', 'h', 2),
@@ -56,17 +125,9 @@ export const readings = {
   wattsInColumn: { unit: 'W', show: (value: Figure) => (value === 0 ? '0' : fixed(value, 2)) },
   joules: precise('energy', 'J'),
   joulesInShort: precise('energy', 'J', 2),
-  newtons: precise('force', 'N', 2),
   volts: precise('voltage', 'V'),
   ohms: precise('resistance', 'Ω'),
-  grams: rounded('mass', 'g'),
-  kilograms: precise('mass', 'kg', 2),
-  centimetres: rounded('length', 'cm'),
-  metres: rounded('length', 'm', 2),
   wattHours: precise('energy', 'Wh'),
-  celsius: rounded('temperature', '°C'),
-  metresPerSecond: precise('speed', 'm/s', 2),
-  newtonMetres: precise('torque', 'N·m'),
   percent: rounded('ratio', '%'),
   decibels: { unit: 'dB', show: (value: Figure) => fixed(value, 0) },
   ratio: { unit: '', show: (value: Figure) => fixed(value, 2) },
@@ -75,9 +136,14 @@ export const readings = {
 
 export type ReadingName = keyof typeof readings;
 
+/** A reading by its name, or as it stands. */
+export function readingOf(reading: ReadingName | Reading): Reading {
+  return typeof reading === 'string' ? readings[reading] : reading;
+}
+
 /** A figure with its unit: `3.24 N·m`, `71 °C`; a dash when there is none. */
-export function withReading(value: Figure, name: ReadingName): string {
-  const { unit, show } = readings[name];
+export function withReading(value: Figure, reading: ReadingName | Reading): string {
+  const { unit, show } = readingOf(reading);
   return withUnit(show(value), unit);
 }
 
@@ -104,6 +170,11 @@ export function money(value: Figure, currency: string): string {
 
 function withUnit(text: string, unit: string): string {
   return text === none || unit === '' ? text : `${text}${joined}${unit}`;
+}
+
+/** A hyphen before a figure is a minus sign. */
+export function trueMinus(text: string): string {
+  return text.replace(/(?<=^|[\s([=])-(?=\d)/g, '−');
 }
 
 /** `1 limit`, `3 limits`. */

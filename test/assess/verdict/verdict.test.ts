@@ -61,7 +61,16 @@ describe('the verdict, in its order', () => {
   it('(3) takes the change with the least work', () => {
     const changes = [change('A spring', 4, 1.4), change('Two packs', 2, 0.8), change('A latch', 2, 0.75)];
     expect(verdictOf(parts(today, better, { changes })).sentence).toMatch(
-      /^Keep now, with one change: two packs; it gets 80 % of what worm would gain, for 2 h of work instead of 10 h\.$/,
+      /^Keep now, with one change: two packs; it gains 80 % of what worm would, for 2 h of work instead of 10 h\.$/,
+    );
+  });
+
+  it('(3) says so in words where the change gains as much as the leader, or more', () => {
+    const sentenceWith = (ratio: number) =>
+      verdictOf(parts(today, better, { changes: [change('Two packs', 2, ratio)] })).sentence;
+    expect(sentenceWith(1.01)).toContain('two packs; it gains as much as worm would, for 2 h');
+    expect(sentenceWith(1.66)).toContain(
+      'two packs; it gains more than worm would, 1.7 times as much of the score, for 2 h',
     );
   });
 

@@ -59,6 +59,14 @@ const blocks: Record<Exclude<Block['kind'], 'side-by-side'>, Block> = {
     source: hostile,
   },
   facts: { kind: 'facts', items: [{ label: hostile, value: hostile, note: hostile }], columns: 2 },
+  image: {
+    kind: 'image',
+    format: 'png',
+    bytes: new TextEncoder().encode(hostile),
+    widthPixels: 1,
+    heightPixels: 1,
+    alternative: hostile,
+  },
   'page-break': { kind: 'page-break' },
 };
 

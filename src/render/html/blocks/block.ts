@@ -2,6 +2,7 @@ import type { Block, Column } from '../../../report/document.js';
 import { element, type Markup } from '../markup.js';
 import type { Sheet } from '../sheet.js';
 import { calculation, caution, chart, facts } from './figures.js';
+import { image } from './image.js';
 import { table } from './table.js';
 import { heading, list, paragraph } from './text.js';
 
@@ -24,6 +25,8 @@ export function blockMarkup(sheet: Sheet, block: Block): Markup {
       return calculation(block);
     case 'chart':
       return chart(sheet, block);
+    case 'image':
+      return image(block);
     case 'side-by-side':
       return columnsMarkup(sheet, block.columns);
     case 'page-break':

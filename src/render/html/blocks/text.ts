@@ -8,10 +8,15 @@ export function inline(text: Inline): Child {
 }
 
 function span({ text, strong, emphasis, code }: Span): Child {
-  let child: Child = text;
+  let child: Child = brokenLines(text);
   if (code) child = element('code', {}, child);
   if (emphasis) child = element('em', {}, child);
   return strong ? element('strong', {}, child) : child;
+}
+
+/** Text with its forced line ends. */
+function brokenLines(text: string): Child {
+  return text.split('\n').flatMap((line, index) => (index === 0 ? [line] : [element('br', {}), line]));
 }
 
 /** A heading under that of the page: no level is left out, whatever the wording does. */

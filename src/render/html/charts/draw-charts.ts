@@ -1,4 +1,5 @@
 import type { ChartBlock, ReportDocument } from '../../../report/document.js';
+import { chartMaker } from '../../closed-view.js';
 import { chartSizes } from '../../pdf/chart-sizes.js';
 import { geometryOf } from '../../pdf/style.js';
 import { textWidth } from './text-width.js';
@@ -41,29 +42,14 @@ export async function drawCharts(report: ReportDocument): Promise<Map<ChartBlock
   const drawn = new Map<ChartBlock, DrawnChart>();
   const sizes = chartSizes(report, geometryOf('A4'));
   if (sizes.length === 0) return drawn;
-  const vega = await import('vega');
-  const { compile } = await import('vega-lite');
+  const { vega, viewOf } = await chartMaker();
   // Set for all of vega: whoever draws next sets its own.
   (vega as unknown as VegaExtras).textMetrics.width = ({ fontSize = 11, fontWeight }, text) =>
     textWidth(String(text ?? '').trim(), fontSize, fontWeight === 'bold' || Number(fontWeight) >= 600);
-  // Whatever a specification asks for: no chart reads a file or leads anywhere.
-  const closed = {
-    ...vega.loader(),
-    load: () => Promise.reject(new Error('charts load nothing')),
-    sanitize: () => Promise.resolve({ href: '' }),
-  };
   const draw = async ({ specification }: ChartBlock, width: number, height: number): Promise<string> => {
     const look = { ...(specification.config as object | undefined), aria: false };
     const autosize = { type: 'fit', contains: 'padding' };
-    const whole = { padding: 0, ...specification, config: look, width, height, autosize };
-    const compiled = compile(whole as unknown as Parameters<typeof compile>[0], {
-      logger: vega.logger(vega.None),
-    }).spec;
-    const view = new vega.View(vega.parse(compiled), {
-      renderer: 'none',
-      logLevel: vega.Error,
-      loader: closed,
-    });
+    const view = viewOf({ padding: 0, ...specification, config: look, width, height, autosize });
     const svg = await view.toSVG();
     return svg.replace(/ viewBox="[^"]*"/, ` viewBox="${frameOf(view, width, height)}"`);
   };

@@ -64,6 +64,7 @@ tbody th.right,.weighing tbody th{min-width:0}
 figure{margin:2rem 0;break-inside:avoid}
 .question{margin:0 0 .6rem;font-weight:600}
 figcaption{margin-top:.6rem}
+.picture img{max-height:19mm;max-width:100%;width:auto;height:auto}
 svg{display:block;width:100%;height:auto;font-family:${family}}
 figure .wide{display:none}
 .caution{margin:.7rem 0;padding:.6rem 1rem .7rem;border-left:5px solid var(--note-bar);background:var(--note-band);break-inside:avoid}

@@ -6,6 +6,7 @@ import { calculationBox } from './calculation.js';
 import { cautionBox } from './caution.js';
 import { chartBox } from './chart.js';
 import { factsBoxes } from './facts.js';
+import { imageBox } from './image.js';
 import { blankBoxes, headlineBoxes } from './large-facts.js';
 import { tableBoxes } from './table.js';
 import { answerBox, headingBox, listBoxes, paragraphBoxes } from './text.js';
@@ -41,6 +42,8 @@ export function layoutBlock(press: Press, block: Block, setting: Setting): Box[]
       return [calculationBox(press, block, width, parent)];
     case 'chart':
       return [chartBox(press, block, width, parent)];
+    case 'image':
+      return [imageBox(press, block, width, parent)];
     case 'side-by-side':
       return columnsBoxes(press, block.columns, setting);
     case 'page-break':

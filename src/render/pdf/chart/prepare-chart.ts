@@ -1,4 +1,5 @@
 import type { ChartBlock } from '../../../report/document.js';
+import { chartMaker } from '../../closed-view.js';
 import type { Typesetter } from '../typesetter.js';
 import type { ChartContext } from './chart-context.js';
 import { chartFace } from './chart-face.js';
@@ -25,8 +26,7 @@ export async function prepareCharts(
 ): Promise<Map<ChartBlock, PreparedChart>> {
   const prepared = new Map<ChartBlock, PreparedChart>();
   if (wanted.length === 0) return prepared;
-  const vega = await import('vega');
-  const { compile } = await import('vega-lite');
+  const { vega, viewOf } = await chartMaker();
   const { CanvasRenderer, textMetrics } = vega as unknown as VegaExtras;
   textMetrics.width = (item: TextItem, text: unknown): number => {
     const words = text === null || text === undefined ? '' : String(text).trim();
@@ -34,11 +34,7 @@ export async function prepareCharts(
   };
   for (const { chart, width, height } of wanted) {
     const autosize = { type: 'fit', contains: 'padding' };
-    const specification = { padding: 0, ...chart.specification, width, height, autosize };
-    const compiled = compile(specification as unknown as Parameters<typeof compile>[0], {
-      logger: silent(vega),
-    }).spec;
-    const view = new vega.View(vega.parse(compiled), { renderer: 'none', logLevel: vega.Error });
+    const view = viewOf({ padding: 0, ...chart.specification, width, height, autosize });
     await view.runAsync();
     const { _origin: inner, scenegraph } = view as unknown as ViewExtras;
     const { left, top } = view.padding() as { left: number; top: number };
@@ -51,9 +47,4 @@ export async function prepareCharts(
     prepared.set(chart, { width, height, draw });
   }
   return prepared;
-}
-
-/** Vega-Lite's remarks on a specification are of no use to who reads the report. */
-function silent(vega: typeof import('vega')) {
-  return vega.logger(vega.None);
 }

@@ -1,0 +1,23 @@
+import { cited } from '../sources/sources.js';
+import { kelvinOf } from './figures.js';
+
+/** Where cautions, charts and the day begin to speak, each in this place only. */
+
+/** Quasi-static forces on a person from which to be careful, and from which it is severe. */
+export const carefulForceN = cited(
+  65,
+  'iso-ts-15066',
+  'order of the lowest limits by body part; from memory',
+);
+export const severeForceN = cited(
+  140,
+  'iso-ts-15066',
+  'order of the limits for hands and fingers; from memory',
+);
+
+/** Lithium-ion batteries on passenger aircraft, each: up to the first without approval, up to the second with it. */
+export const freeWh = cited(100, 'iata-batteries', 'spare lithium-ion batteries');
+export const approvalWh = cited(160, 'iata-batteries', 'spare lithium-ion batteries');
+
+/** Eight hours of contact with skin, any material. */
+export const longContactK = cited(kelvinOf(43), 'iso-13732-1', 'burn thresholds, long contact; from memory');
