@@ -4,6 +4,7 @@ import { nearestName } from '../problem/nearest-name.js';
 import { issueAt } from '../problem/trouble.js';
 import { jsonFlag } from './answer.js';
 import { exitCodes } from './exit-codes.js';
+import { systemReason } from './file-names.js';
 import { namesIn, writeAtomically } from './files.js';
 import type { Shell } from './shell.js';
 
@@ -46,7 +47,7 @@ async function begin(folder: string, { drive }: NewOptions, shell: Shell): Promi
   try {
     writeAtomically(folder, files);
   } catch (error) {
-    shell.tell([issueAt(place, say.unwritable((error as Error).message, 'name another folder'))]);
+    shell.tell([issueAt(place, say.unwritable(systemReason(error), 'name another folder'))]);
     return shell.end(exitCodes.cannotWrite);
   }
   const names = files.map(({ name }) => name);

@@ -4,6 +4,7 @@ import * as say from '../problem/command-messages.js';
 import { issueAt } from '../problem/trouble.js';
 import { jsonFlag } from './answer.js';
 import { exitCodes } from './exit-codes.js';
+import { systemReason } from './file-names.js';
 import { writeAtomically } from './files.js';
 import { type Shell, withStudy } from './shell.js';
 
@@ -73,7 +74,7 @@ function writeTable(table: string, out: string, shell: Shell): void {
     shell.terminal.result(`Written: ${out}`);
   } catch (error) {
     const place = { file: out, line: null, column: null };
-    shell.tell([issueAt(place, say.unwritable((error as Error).message, 'name another file with --out'))]);
+    shell.tell([issueAt(place, say.unwritable(systemReason(error), 'name another file with --out'))]);
     shell.end(exitCodes.cannotWrite);
   }
 }

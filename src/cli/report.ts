@@ -5,6 +5,7 @@ import { issueAt } from '../problem/trouble.js';
 import { jsonFlag } from './answer.js';
 import { reportDate } from './clock.js';
 import { exitCodes } from './exit-codes.js';
+import { systemReason } from './file-names.js';
 import { writeAtomically } from './files.js';
 import { missingCharacterIssues } from './missing-characters.js';
 import { type Shell, withStudy } from './shell.js';
@@ -44,7 +45,7 @@ async function report(folder: string, { out, page }: ReportOptions, shell: Shell
     writeAtomically(out, worked.value.files);
   } catch (error) {
     const place = { file: out, line: null, column: null };
-    shell.tell([issueAt(place, say.unwritable((error as Error).message, 'name another folder with --out'))]);
+    shell.tell([issueAt(place, say.unwritable(systemReason(error), 'name another folder with --out'))]);
     return shell.end(exitCodes.cannotWrite);
   }
   const { assessment, files, missingCharacters } = worked.value;
