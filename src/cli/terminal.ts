@@ -45,6 +45,10 @@ function quietWhenReaderLeaves(): void {
     if (error.code === 'EPIPE') process.exit(0);
     throw error;
   });
+  // The talk goes nowhere then; the command still ends as it would have.
+  process.stderr.on('error', (error: NodeJS.ErrnoException) => {
+    if (error.code !== 'EPIPE') throw error;
+  });
 }
 
 function withNewline(text: string): string {

@@ -1,6 +1,7 @@
 import * as say from '../problem/command-messages.js';
 import { issueAt } from '../problem/trouble.js';
 import { exitCodes } from './exit-codes.js';
+import { refusedByWindows, systemReason } from './file-names.js';
 import type { FileContent } from './files.js';
 import { type Missing, missingCharacterIssues } from './missing-characters.js';
 import type { Shell } from './shell.js';
@@ -23,14 +24,23 @@ export async function writeOut(shell: Shell, folder: string, output: Output, wha
   const { writeTogether } = await import('./write-together.js');
   const place = { file: folder, line: null, column: null };
   try {
+    if (process.platform === 'win32') refuseOddNames([folder, ...output.files.map(({ name }) => name)]);
     const unconfirmed = writeTogether(disk, folder, output.files);
     if (unconfirmed !== null) shell.tell([issueAt(place, say.unconfirmed(what, unconfirmed))]);
   } catch (error) {
-    shell.tell([issueAt(place, say.unwritable(what, (error as Error).message))]);
+    shell.tell([issueAt(place, say.unwritable(what, systemReason(error)))]);
     shell.end(exitCodes.cannotWrite);
     return false;
   }
   const [{ name: file } = { name: '' }] = output.files;
   shell.tell(missingCharacterIssues(file, output.missingCharacters ?? []));
   return true;
+}
+
+/** @throws when Windows would write somewhere else, or nowhere */
+function refuseOddNames(paths: string[]): void {
+  for (const path of paths) {
+    const reason = refusedByWindows(path);
+    if (reason !== null) throw new Error(reason);
+  }
 }

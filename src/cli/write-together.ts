@@ -1,5 +1,6 @@
 import { basename, dirname, join } from 'node:path';
 import { type FileOperations, quietly, writeNew } from '../archive/file-operations.js';
+import { systemReason } from './file-names.js';
 import type { FileContent } from './files.js';
 
 /** A file on its way: where it is written, where it goes, and where the earlier one waits meanwhile. */
@@ -61,7 +62,7 @@ export function writeTogether(
       confirm();
     }
   } catch (error) {
-    throw new Error(settle(files, moves, replaces, error as Error));
+    throw new Error(settle(files, moves, replaces, systemReason(error)));
   } finally {
     for (const { staged } of moves) quietly(() => files.remove(staged));
   }
@@ -91,12 +92,7 @@ function rename(files: FileOperations, from: string, to: string): void {
 }
 
 /** Puts things in order after a failure and says what stands there now. */
-function settle(
-  files: FileOperations,
-  moves: readonly Move[],
-  replaces: boolean,
-  { message }: Error,
-): string {
+function settle(files: FileOperations, moves: readonly Move[], replaces: boolean, message: string): string {
   const placed = moves.filter(({ isPlaced }) => isPlaced);
   if (replaces && moves[0]!.isPlaced) {
     for (const { aside } of moves) quietly(() => files.remove(aside));

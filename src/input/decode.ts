@@ -15,6 +15,11 @@ export function decode(file: InputFile, report: Report): string | null {
     report(place, say.fileTooLarge(bytes.length, largestFileBytes));
     return null;
   }
+  const other = contentOtherThanText(bytes);
+  if (other !== null) {
+    report(place, say.notATable(other.what, other.hint));
+    return null;
+  }
   const text = decodeMarked(bytes) ?? decodeUnmarked(bytes, () => report(place, say.notUtf8()));
   if (text === null) {
     report(place, say.utf16WithoutMark());
@@ -30,6 +35,21 @@ export function decode(file: InputFile, report: Report): string | null {
     return null;
   }
   return text.replace(/\r\n?/g, '\n');
+}
+
+const saveAsCsv = 'open it in a spreadsheet program and save it as CSV in UTF-8';
+
+/** Files that people give the name of a table, by the bytes they begin with. */
+const otherContents: { start: readonly number[]; what: string; hint: string }[] = [
+  { start: [0x50, 0x4b, 0x03, 0x04], what: 'a workbook or another packed file', hint: saveAsCsv },
+  { start: [0xd0, 0xcf, 0x11, 0xe0], what: 'a workbook of an old kind', hint: saveAsCsv },
+  { start: [0x25, 0x50, 0x44, 0x46], what: 'a PDF', hint: 'type its figures into a table' },
+  { start: [0x89, 0x50, 0x4e, 0x47], what: 'a picture', hint: 'type its figures into a table' },
+  { start: [0xff, 0xd8, 0xff], what: 'a picture', hint: 'type its figures into a table' },
+];
+
+function contentOtherThanText(bytes: Uint8Array) {
+  return otherContents.find(({ start }) => start.every((byte, index) => bytes[index] === byte)) ?? null;
 }
 
 function decodeMarked(bytes: Uint8Array): string | null {

@@ -34,7 +34,9 @@ export function readLimit(
   const stated = patterns.find(([pattern]) => pattern.test(text));
   const value = stated === undefined ? text : text.replace(stated[0], '');
   const field = { ...quantity('must', 'must', dimension, { meaning, how: '' }), habitualUnit };
-  const reading = readCell(field, { ...cell, text: value }, style, report);
+  const reading = readCell(field, { ...cell, text: value }, style, (place, trouble) =>
+    report(place, trouble.code === 'not-a-number' ? say.limitNotRead(cell.text) : trouble),
+  );
   if (reading.state !== 'given') return null;
   const taken = stated?.[1] ?? direction;
   if (stated === undefined) report(cell.place, say.limitTaken(id, text, `${words[direction]} ${value}`));

@@ -106,10 +106,15 @@ function read(
   const packs = packsTable ? readPacks(packsTable, assumptions, report) : null;
   const loads = loadsTable ? readLoads(loadsTable, assumptions, report) : null;
   const cueRows = showTable ? readCueRows(showTable, kind, assumptions, report) : null;
+  const [lower, upper] = (['lower', 'upper'] as const).map(
+    (stop) => items?.number(`feature.${stop}StopPosition`) ?? null,
+  ) as [number | null, number | null];
+  // Stops in the wrong order are told where they stand; every cue would lie beyond them.
+  const isReversed = lower !== null && upper !== null && lower >= upper;
   const range = {
     kind,
-    lower: items?.number('feature.lowerStopPosition') ?? null,
-    upper: items?.number('feature.upperStopPosition') ?? null,
+    lower: isReversed ? null : lower,
+    upper: isReversed ? null : upper,
     latch: items?.number('feature.latchPosition') ?? null,
   };
   const show = cueRows ? cueList(cueRows, range, report) : null;

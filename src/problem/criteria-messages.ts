@@ -111,3 +111,14 @@ export function criterionTwice(criterion: string, firstLine: number): Trouble {
     'delete one of the rows',
   );
 }
+
+/** No value behind the words of a limit. */
+export function limitNotRead(received: string): Trouble {
+  return errorOf(
+    'limit-not-read',
+    received,
+    'a limit such as at least 40 min, or at most 2.5 kg',
+    `“${quoted(received)}” is not a limit`,
+    'write at least or at most, then the value with its unit',
+  );
+}

@@ -9,7 +9,7 @@ export function missingFile(file: string, nearest: string | null): Trouble {
     file,
     `${file} is missing`,
     nearest === null
-      ? `add ${file} to the study folder`
+      ? `add ${file}; a fresh study has one to copy: holdwright new fresh-study`
       : `is ${quoted(nearest)} meant? Rename it to ${file}`,
   );
 }
@@ -70,6 +70,28 @@ export function tooManyColumns(cells: number, most: number): Trouble {
   );
 }
 
+/** A workbook, a PDF, a picture: whatever its name says, it holds no text. */
+export function notATable(what: string, hint: string): Trouble {
+  return errorOf(
+    'not-a-table',
+    what,
+    'text: CSV in UTF-8',
+    `the file is ${what}, whatever its name says`,
+    hint,
+  );
+}
+
+/** A workbook beside the tables. */
+export function workbook(file: string): Trouble {
+  return warningOf(
+    'workbook',
+    file,
+    'CSV files',
+    `${quoted(file)} is a workbook and was not read`,
+    'save each sheet as CSV in UTF-8: study.csv, candidates.csv and so on',
+  );
+}
+
 /** Nothing in it. */
 export function emptyFile(): Trouble {
   return errorOf('empty-file', '', 'a header line and at least one row', 'the file is empty');
@@ -77,7 +99,13 @@ export function emptyFile(): Trouble {
 
 /** A header and nothing below. */
 export function noRows(): Trouble {
-  return errorOf('no-rows', '', 'at least one row below the header', 'there is no row below the header');
+  return errorOf(
+    'no-rows',
+    '',
+    'at least one row below the header',
+    'there is no row below the header',
+    'add a row; a line that begins with # is a comment and counts for nothing',
+  );
 }
 
 /** Bytes that are no UTF-8. */

@@ -50,6 +50,39 @@ describe('errors in the input', { timeout: 60_000 }, () => {
     expect(stdout + stderr).not.toMatch(/[\u0000-\u0008\u000b-\u001f]/);
   });
 
+  it.each([
+    ['a workbook', 'PK\u0003\u0004', /workbook.*save it as CSV|save it as CSV/s],
+    ['a PDF', '%PDF-1.7', /is a PDF/],
+  ])('%s under the name of a table, with what to do', (_, start, words) => {
+    const folder = changedDemo('packs.csv', () => start);
+    const { code, stderr } = holdwright(['check', folder]);
+    expect(code).toBe(3);
+    expect(stderr).toMatch(words);
+    expect(stderr).toMatch(/1 error\n$/);
+  });
+
+  it('a workbook beside the tables, as a warning', () => {
+    const folder = changedDemo('study.csv', (text) => `${text}\n`);
+    writeFileSync(join(folder, 'study.xlsx'), 'PK');
+    const { code, stderr } = holdwright(['explain', folder, 'worm-driver']);
+    expect(code).toBe(0);
+    expect(stderr).toMatch(/study\.xlsx is a workbook and was not read/);
+  });
+
+  it('stops in the wrong order, once and not at every cue', () => {
+    const folder = changedDemo('study.csv', (text) =>
+      text.replace(/^feature\.lower_stop,[^,]*/m, 'feature.lower_stop,80'),
+    );
+    expect(holdwright(['check', folder]).stderr).toMatch(/^1 error$/m);
+  });
+
+  it('a file or an empty folder in place of a study', () => {
+    const file = join(emptyFolder(), 'file');
+    writeFileSync(file, 'mine');
+    expect(holdwright(['check', file]).stderr).toMatch(/a folder is expected/);
+    expect(holdwright(['check', emptyFolder()]).stderr).toMatch(/no CSV file.*holdwright new/s);
+  });
+
   it('a folder that is not there', () => {
     const { code, stderr } = holdwright(['rank', join(emptyFolder(), 'nowhere')]);
     expect(code).toBe(3);
@@ -101,6 +134,21 @@ describe('what cannot be written ends with 4', { timeout: 60_000 }, () => {
     expect(holdwright(['report', demo, '--out', out]).code).toBe(4);
     expect(readFileSync(join(out, 'results.json'), 'utf8')).toBe('earlier');
     expect(namesIn(out)).toEqual(['report.pdf', 'results.json']);
+  });
+
+  it('a new study under a file', () => {
+    const file = join(emptyFolder(), 'file');
+    writeFileSync(file, 'mine');
+    const { code, stderr } = holdwright(['new', join(file, 'study')]);
+    expect(code).toBe(4);
+    expect(stderr).toMatch(/a file stands where a folder should be/);
+  });
+
+  it('a new study over a twin in other case, which many systems take for the same file', () => {
+    const folder = emptyFolder();
+    writeFileSync(join(folder, 'Study.CSV'), 'mine');
+    expect(holdwright(['new', folder]).code).toBe(4);
+    expect(namesIn(folder)).toEqual(['Study.CSV']);
   });
 
   it('a new study over files that are there', () => {

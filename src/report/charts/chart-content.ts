@@ -24,15 +24,24 @@ export function rankedLabel(candidate: CandidateAssessment): string {
   return `${candidate.rank} ${markedLabel(candidate)}`;
 }
 
-/** A label of at most so many signs; a longer one ends in an ellipsis. */
+/** Signs that take nearly the room of two. */
+const broad =
+  /[MW@]|[\u1100-\u115f\u2e80-\ua4cf\uac00-\ud7a3\uf900-\ufaff\uff00-\uff60]|\p{Emoji_Presentation}/u;
+
+/** A label of at most so many signs, broad ones counted more; a longer one ends in an ellipsis. */
 export function shortened(label: string, most: number): string {
   const signs = [...label];
-  return signs.length <= most
-    ? label
-    : `${signs
-        .slice(0, most - 1)
-        .join('')
-        .trimEnd()}…`;
+  const widths = signs.map((sign) => (broad.test(sign) ? 1.7 : 1));
+  let room = most;
+  const fitting = widths.findIndex((width) => {
+    room -= width;
+    return room < 0;
+  });
+  if (fitting < 0) return label;
+  return `${signs
+    .slice(0, Math.max(1, fitting - 1))
+    .join('')
+    .trimEnd()}…`;
 }
 
 /**

@@ -80,5 +80,5 @@ function currentRows(candidate: CandidateAssessment) {
 }
 
 function seriesLabel(candidate: CandidateAssessment): string {
-  return shortened(rankedLabel(candidate), 60);
+  return shortened(rankedLabel(candidate), 40);
 }

@@ -62,5 +62,5 @@ function effortRows(candidate: CandidateAssessment) {
 }
 
 function seriesLabel(candidate: CandidateAssessment): string {
-  return shortened(rankedLabel(candidate), 60);
+  return shortened(rankedLabel(candidate), 40);
 }

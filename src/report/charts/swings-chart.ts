@@ -3,7 +3,7 @@ import { labelOf, type ReportContext } from '../context.js';
 import type { ChartContent } from '../template/fill-template.js';
 import { fixed, none } from '../words/figures.js';
 import { ownerWords } from '../words/next-measurement.js';
-import { brokenLabel, chartContent } from './chart-content.js';
+import { brokenLabel, chartContent, shortened } from './chart-content.js';
 
 /** More inputs than these move the lead by little. */
 const mostRows = 8;
@@ -27,8 +27,8 @@ export function swingsChart(context: ReportContext): ChartContent | null {
     lines: isNear ? [{ lead: 0, label: context.phrases('swings-level') }] : [],
     domain: [least - span * 0.24, most + span * 0.24],
     title: context.phrases('swings-axis', {
-      leader: labelOf(context, sensitivity.leader),
-      against: labelOf(context, sensitivity.against),
+      leader: shortened(labelOf(context, sensitivity.leader), 32),
+      against: shortened(labelOf(context, sensitivity.against), 32),
     }),
   };
   const alternative = swingsFinding(context);

@@ -145,5 +145,5 @@ function runEnds(runs: Run[], lowest: number, span: number) {
 }
 
 function seriesLabel(candidate: CandidateAssessment): string {
-  return shortened(rankedLabel(candidate), 60);
+  return shortened(rankedLabel(candidate), 40);
 }
