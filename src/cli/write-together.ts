@@ -35,14 +35,15 @@ export function writeTogether(
   folder: string,
   contents: readonly FileContent[],
 ): string | null {
-  files.makeFolders(folder);
   const moves = contents.map(({ name }) => moveOf(files, join(folder, name)));
+  const folders = [...new Set([folder, ...moves.map(({ final }) => dirname(final))])];
+  for (const each of folders) files.makeFolders(each);
   for (const { final } of moves)
     if (files.kindOf(final) === 'folder') throw new Error(`${final} is a folder`);
   let unconfirmed: string | null = null;
   const confirm = (): void => {
     try {
-      files.syncFolder(folder);
+      for (const each of folders) files.syncFolder(each);
     } catch (error) {
       unconfirmed = (error as Error).message;
     }

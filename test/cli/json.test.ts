@@ -37,6 +37,7 @@ const runs: Record<string, { args: string[]; keys: string[] }[]> = {
   measure: [{ args: ['measure', study], keys: ['measurements', 'checks'] }],
   rank: [{ args: ['rank', study], keys: ['candidates', 'verdict', 'inputHash'] }],
   report: [{ args: ['report', study, '--out', emptyFolder()], keys: ['folder', 'files', 'verdict'] }],
+  sheet: [{ args: ['sheet', study, '--out', emptyFolder()], keys: ['folder', 'files', 'safety'] }],
   explain: [{ args: ['explain', study, 'worm-driver'], keys: ['candidate', 'lines'] }],
   decide: [{ args: ['decide', study, ...filing, join(emptyFolder(), 'other')], keys: ['record', 'seal'] }],
   records: [

@@ -50,6 +50,6 @@ describe('the formats of report', { timeout: 120_000 }, () => {
   it('what only a page can do is wrong usage without one', () => {
     const { code, stderr, out } = report('--interactive');
     expect([code, namesIn(out)]).toEqual([2, []]);
-    expect(stderr).toContain('add --format html');
+    expect(stderr).toContain('without --format html');
   });
 });

@@ -75,7 +75,9 @@ describe('sheet', { timeout: 120_000 }, () => {
 
   it('is completed with its flags', () => {
     const { stdout } = holdwright(['completion', 'bash']);
-    expect(stdout).toMatch(/'sheet '-\*\) words='--out --candidate --page --json --help'/);
+    expect(stdout).toMatch(
+      /'sheet '-\*\) words='--templates --units --out --candidate --page --json --help'/,
+    );
     expect(stdout).toContain("'sheet --page') words='a4 letter'");
   });
 });
