@@ -3,6 +3,7 @@ import { payloadNames } from '../archive/payload-names.js';
 import { csvwDescription } from '../input/csvw.js';
 import { assumptionsFile, type InputFile } from '../input/files.js';
 import { pointsOfViewFile } from '../input/read-points-of-view.js';
+import type { UnitSystem } from '../quantity/display-units.js';
 import type { Attachment } from '../render/pdf/attach.js';
 import { type CarriedFile, carriedNames, settingsText } from './rerun-settings.js';
 import type { ReportSetting, StudyRequest } from './study.js';
@@ -10,6 +11,8 @@ import type { ReportSetting, StudyRequest } from './study.js';
 /** What a report carries is made from. */
 export interface Carrying extends Pick<StudyRequest, 'files' | 'templates' | 'changes' | 'version'> {
   setting: ReportSetting;
+  /** Units in which figures are written. */
+  units?: UnitSystem;
   /** results.json. */
   results: InputFile;
 }
@@ -36,7 +39,7 @@ export function carriedFiles({ setting, results, ...request }: Carrying): Attach
     }),
   );
   const inputs = files.filter(({ role }) => role === 'input').map(({ attachment }) => attachment);
-  const { version, changes, templates } = request;
+  const { version, changes, templates, units } = request;
   const { page, date } = setting;
   const schema = templates[carriedNames.schema];
   return [
@@ -54,7 +57,7 @@ export function carriedFiles({ setting, results, ...request }: Carrying): Attach
     json(
       'settings',
       'Supplement',
-      bytesOf(settingsText({ version, page, date, changes, files })),
+      bytesOf(settingsText({ version, page, units, date, changes, files })),
       'how the report was made',
     ),
   ];

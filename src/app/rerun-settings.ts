@@ -28,6 +28,8 @@ export interface RerunSettings {
   /** Version of the program. */
   version: string;
   page: 'A4' | 'Letter';
+  /** Units in which figures are written; metric in reports that do not say. */
+  units?: 'metric' | 'us' | undefined;
   /** ISO date-time that the report carries. */
   date: string;
   /** `item=value` pairs that replaced what the files say. */
@@ -44,10 +46,11 @@ export function settingsText(settings: Omit<RerunSettings, 'format'>): string {
 export function settingsFrom(text: string): RerunSettings | null {
   const read = objectFrom(text);
   if (read === null || read.format !== format) return null;
-  const { version, page, date, changes, files } = read;
+  const { version, page, units, date, changes, files } = read;
   const isSound =
     [version, date].every(isText) &&
     (page === 'A4' || page === 'Letter') &&
+    (units === undefined || units === 'metric' || units === 'us') &&
     Array.isArray(changes) &&
     changes.every(isText) &&
     Array.isArray(files) &&

@@ -149,7 +149,7 @@ function sure(found: Assessment, parts: Parts): Assessment {
         ? null
         : {
             candidate: verdict.leader ?? leader.id,
-            changed: changedDay(study, verdict.change, sketched),
+            changed: changedDay(study, verdict.change, sketched, p10Ratio(baseline)),
             plans: days,
           },
     breakEven: paid,
@@ -214,6 +214,12 @@ function ratingOf(parts: Parts, baseline: CandidateAssessment, leader: Candidate
   const { candidate, run } = judgedAs(parts, baseline);
   const leaderId = leader === baseline ? null : leader.id;
   return { study, baseline: candidate, run, limits: baseline.limits, draws, drawn, leaderId };
+}
+
+/** The runtime that nine draws in ten reach, as a share of the nominal one. */
+function p10Ratio(candidate: CandidateAssessment | null): number | null {
+  const [band, nominalS] = [candidate?.uncertain.runtimeS, candidate?.nominal.runtimeS];
+  return band === undefined || !nominalS ? null : Math.min(1, band.p10 / nominalS);
 }
 
 const threadsOf = ({ tools }: Parts): Threads => tools.threads ?? alone;

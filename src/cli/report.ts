@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import { type Command, Option } from 'commander';
+import type { CarriedStudy } from '../app/rerun.js';
 import type { ReportFormat, ReportSetting } from '../app/study.js';
 import * as say from '../problem/command-messages.js';
 import { issueAt } from '../problem/trouble.js';
@@ -78,7 +79,12 @@ async function report(
     return { ...assessed, value: { assessment: assessed.value, ...made } };
   };
   const worked = carried
-    ? await withFiles(shell, { ...carried, changes: carried.settings.changes }, work, beside)
+    ? await withFiles(
+        shell,
+        { ...carried, changes: carried.settings.changes },
+        work,
+        unitsOf(carried, beside),
+      )
     : await withStudy(shell, folder!, [], work, beside);
   if ('stop' in worked) return shell.end(worked.stop);
   if (!(await writeOut(shell, out, worked.value, 'the report'))) return;
@@ -100,4 +106,9 @@ async function report(
       ...(agreed && { agreement: agreed.agreement }),
     }),
   );
+}
+
+/** A report that is computed anew keeps its units. */
+function unitsOf({ settings: { units } }: CarriedStudy, beside: Beside): Beside {
+  return units === undefined ? beside : { ...beside, units };
 }

@@ -30,7 +30,7 @@ export function buildReport(
     title: about.question || about.project,
     subtitle: about.project,
     author: about.preparedBy,
-    subject: context.assessment.answer.sentence,
+    subject: context.assessment.verdict.sentence,
     keywords: ['drive comparison', `inputs ${context.assessment.inputHash}`],
     language: 'en',
     date: context.date,

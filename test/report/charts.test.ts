@@ -178,8 +178,8 @@ describe('a drive in its space', () => {
     expect(bestTurn([0.2, 0.1, 0.1], [0.15, null, 0.12])[0]).toEqual({ driveM: 0.2, freeM: null });
   });
 
-  it('is tight where least is left, by share', () => {
-    expect(tightest(bestTurn([0.03, 0.066, 0.058], [0.07, 0.26, 0.1]))?.leftM).toBeCloseTo(0.042, 9);
+  it('is tight where least is left', () => {
+    expect(tightest(bestTurn([0.03, 0.066, 0.058], [0.07, 0.26, 0.1]))?.leftM).toBeCloseTo(0.04, 9);
     expect(tightest(bestTurn([0.3, 0.1, 0.1], [0.2, 0.2, 0.2]))?.leftM).toBeCloseTo(-0.1, 9);
     expect(tightest(bestTurn([0.1, 0.1, 0.1], [null, null, null]))).toBeNull();
   });

@@ -4,6 +4,7 @@ import type { DayPlan } from '../../src/assess/day/day-plan.js';
 function planOf({ id, nominal }: CandidateAssessment): DayPlan {
   const frame = {
     packsConnectedCount: 1,
+    runtimeP10S: null,
     candidate: id,
     packsCarriedCount: 2,
     restCurrentA: 0.02,

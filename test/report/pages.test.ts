@@ -124,9 +124,9 @@ describe('what stands on the pages', () => {
 
   it('the power cut: both states of the leads, which decides, and how often it falls', () => {
     expect(rowOf('power-cut', '3 |')).toBe(
-      '3 | Servo as built (35 kg·cm, 7.4 V) | does not hold | 0.62 | 2.3 | 1.3 | 1.9 | 2.3 | 0.31 | open | 0',
+      '3 | Servo as built (35 kg·cm, 7.4 V) | does not lock | 0.62 | 2.3 | 1.3 | 1.9 | 2.3 | 0.31 | open | 0',
     );
-    expect(rowOf('power-cut', '1 |')).toContain('holds, even shaken | stays | stays | open');
+    expect(rowOf('power-cut', '1 |')).toContain('locks, even shaken | stays | stays | open');
   });
 
   it('the heat: settled, held for ever, the limit, and the share of on-time where a drive is rated for one', () => {
@@ -135,7 +135,7 @@ describe('what stands on the pages', () => {
   });
 
   it('the box: turned the best of six ways, with what is left on its tightest side', () => {
-    expect(rowOf('mass-fit-money', '1 |')).toContain('122 × 58 × 40 | 42 | ✓ yes | 45 | 14 | 168 | 213');
+    expect(rowOf('mass-fit-money', '1 |')).toContain('122 × 58 × 40 | 30 | ✓ yes | 45 | 14 | 168 | 213');
     expect(textOf('mass-fit-money')).toContain('260 × 100 × 70 mm');
   });
 

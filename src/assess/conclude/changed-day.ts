@@ -9,12 +9,14 @@ import { withProposal } from '../lesser-changes/trial.js';
 /**
  * The event day with the drive of today and a lesser change.
  * @param parts of the change: one, or two of a pair
+ * @param p10Ratio the runtime that nine draws in ten reach, as a share of the nominal one, without the change
  * @returns null without a change, or without a day
  */
 export function changedDay(
   study: Study,
   parts: readonly LesserChangeId[],
   changes: LesserChanges | null,
+  p10Ratio: number | null,
 ): DayPlan | null {
   if (changes === null || parts.length === 0) return null;
   const candidate = study.candidates.find(({ id }) => id === changes.candidate)!;
@@ -23,5 +25,7 @@ export function changedDay(
   const { setup, packsInTurnCount } = proposal;
   const run = withProposal(simulateCandidate(setup.study, setup.candidate), proposal);
   const changed = { ...setup.study, packsCarriedCount: packsInTurnCount };
-  return planDay(changed, setup.candidate, run.nominal, study.pack);
+  const { runtimeS } = run.nominal;
+  const runtimeP10S = runtimeS === null || p10Ratio === null ? null : p10Ratio * runtimeS;
+  return planDay(changed, setup.candidate, run.nominal, runtimeP10S, study.pack);
 }

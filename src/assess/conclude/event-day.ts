@@ -11,11 +11,18 @@ import { planDay } from '../day/plan-day.js';
 
 /** The event day with every candidate, in rank order; empty without day.csv. */
 export function daysOf(study: Study, ranked: readonly CandidateAssessment[]): DayPlan[] {
-  return ranked.flatMap(({ id, nominal }) => dayWith(study, id, nominal) ?? []);
+  return ranked.flatMap(
+    ({ id, nominal, uncertain }) => dayWith(study, id, nominal, uncertain.runtimeS?.p10) ?? [],
+  );
 }
 
-function dayWith(study: Study, id: string, outcome: NominalOutcome): DayPlan | null {
-  return planDay(study, study.candidates.find((candidate) => candidate.id === id)!, outcome);
+function dayWith(
+  study: Study,
+  id: string,
+  outcome: NominalOutcome,
+  runtimeP10S: number | null = null,
+): DayPlan | null {
+  return planDay(study, study.candidates.find((candidate) => candidate.id === id)!, outcome, runtimeP10S);
 }
 
 /** When the change from one drive to another has paid for itself, by the figures of both. */

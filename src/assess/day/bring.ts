@@ -65,13 +65,17 @@ function againstFalling(outcome: NominalOutcome): BringItem[] {
 }
 
 /** Where the end comes before any warning, only a clock tells. */
-function alarm({ runtimeS, warningS }: NominalOutcome, { warningToEndS }: Planned): BringItem[] {
+function alarm({ runtimeS, warningS }: NominalOutcome, { warningToEndS, runtimeP10S }: Planned): BringItem[] {
   if (runtimeS === null) return [];
   if (warningS !== null && warningToEndS !== null) {
     const reason = `it sounds about ${minutes(warningToEndS)} before the end`;
     return [{ item: 'low-voltage alarm', count: 1, reason }];
   }
-  const reason = `set to ${minutes(runtimeS)} of show: the reserve is reached before any warning`;
+  const early = 'the reserve is reached before any warning';
+  const reason =
+    runtimeP10S === null
+      ? `set to less than ${minutes(runtimeS)} of show: ${early}`
+      : `set to ${minutes(runtimeP10S)} of show, which nine draws in ten reach: ${early}`;
   return [{ item: 'timer', count: 1, reason }];
 }
 

@@ -100,6 +100,8 @@ export interface DayPlan {
   swapCount: number;
   /** All swaps together; null when the time of a swap is not known. */
   swapWorkTimeS: number | null;
+  /** Runtime that nine draws in ten reach; null without draws. The rest of the plan is from nominal figures. */
+  runtimeP10S: number | null;
   /** Time without power in blocks that want it. */
   darkS: number;
   /** Powered and resting: drives, loads that are always drawn, idle converters. */

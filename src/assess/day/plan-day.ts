@@ -20,6 +20,7 @@ const mostPacks = 24;
  * Charge of the show from the run-down of one pack; of `still`, what resting drives and loads draw that are always
  * on; of `off`, none. The cues before the loop are left out: they count once a day, not once a block.
  * @param outcome of this candidate, from nominal figures
+ * @param runtimeP10S runtime that nine draws in ten reach; null without draws
  * @param singlePack the pack as it is bought, where several of them are connected as the pack of the study
  * @returns null without a day
  */
@@ -27,6 +28,7 @@ export function planDay(
   study: Study,
   candidate: Candidate,
   outcome: NominalOutcome,
+  runtimeP10S: number | null = null,
   singlePack = study.pack,
 ): DayPlan | null {
   if (study.day.length === 0) return null;
@@ -50,6 +52,7 @@ export function planDay(
   const filled: Omit<DayPlan, 'summary' | 'bring'> = {
     ...plan,
     ...played(study, schedule, outcome.swapTimeS),
+    runtimeP10S,
     restCurrentA: consumption.restCurrentA,
     dueSocFraction,
     endSocFraction,
@@ -153,6 +156,7 @@ function unplayable(study: Study, candidate: Candidate, outcome: NominalOutcome,
     packsUsedCount: 0,
     swapCount: 0,
     swapWorkTimeS: null,
+    runtimeP10S: null,
     darkS: study.day.reduce((sum, { activity, durationS }) => sum + (activity === 'off' ? 0 : durationS), 0),
     restCurrentA: stillCurrentA(study, candidate),
     dueSocFraction: study.pack.reserveFraction,

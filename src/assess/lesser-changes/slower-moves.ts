@@ -43,7 +43,7 @@ function slower(id: LesserChangeId, factor: number): ChangeKind {
         burden: assumedBurden(id),
         setup: { study: { ...study, show: { leadIn, loop } }, candidate },
         corrected: (run) => faithfulTo(show, run, factor),
-        sideEffects: () => [quickest(show.loop, factor), 'Poses are held for less time.'],
+        sideEffects: () => [shortest(show.loop, factor), 'Poses are held for less time.'],
       });
     },
   };
@@ -85,8 +85,8 @@ function faithfulTo(written: Show, run: CandidateRun, factor: number): Candidate
   return { ...run, nominal: { ...run.nominal, stretchRatios: stretches, cueFidelityRatio } };
 }
 
-function quickest(cues: readonly Cue[], factor: number): string {
+function shortest(cues: readonly Cue[], factor: number): string {
   const moves = cues.filter(({ action }) => action === 'move');
   const first = moves.reduce((a, b) => (b.durationS < a.durationS ? b : a));
-  return `The quickest move, ${cueName(first)}, takes ${shortTime(factor * first.durationS)} instead of ${shortTime(first.durationS)}.`;
+  return `The shortest move, ${cueName(first)}, takes ${shortTime(factor * first.durationS)} instead of ${shortTime(first.durationS)}.`;
 }

@@ -36,7 +36,7 @@ function flips({ ranked, sensitivity }: VerdictParts): string[] {
   return (sensitivity?.flips ?? []).slice(0, toldFlips).map((flip) => {
     const owner = flip.owner === null ? '' : ` of ${label(flip.owner)}`;
     const way = flip.value > flip.nominal ? 'or more' : 'or less';
-    return `If the ${fieldWords(flip.field)}${owner} is ${flip.shown} ${way} instead of ${flip.nominalShown}, ${label(flip.leaderBeyond)} leads; so it is in ${inDraws(flip.beyondProbability)} of the draws.`;
+    return `If the ${fieldWords(flip.field)}${owner} is ${flip.shown} ${way} instead of ${flip.nominalShown}, ${label(flip.leaderBeyond)} leads; this holds in ${inDraws(flip.beyondProbability)} of the draws.`;
   });
 }
 

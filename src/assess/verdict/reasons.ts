@@ -55,7 +55,7 @@ function withChange(decision: Decision): string[] {
   const runtime = gainBands?.runtimeS ?? null;
   const longer = runtime === null ? '' : ` and one pack lasts ${range(runtime, minutes)} longer`;
   return [
-    `With ${small(title)} every limit holds in ${inDraws(passProbability ?? 0)} of the draws${longer}.`,
+    `With ${small(title)} every limit holds in ${inDraws(passProbability ?? 0)} of the draws${longer}; in gains of score a draw that breaks a limit counts nothing.`,
   ];
 }
 

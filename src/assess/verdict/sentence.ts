@@ -37,7 +37,7 @@ export function verdictSentence(decision: Decision, parts: VerdictParts): string
 
 /** What a lesser change gains of the score, against what the leader would. */
 function gained(ratio: number, better: string): string {
-  if (ratio < 0.995) return `${percent(ratio)} of what ${better} would`;
+  if (ratio < 0.995) return `${percent(ratio)} of the score that ${better} would`;
   if (ratio < 1.05) return `as much as ${better} would`;
   return `more than ${better} would, ${decimal(ratio, 1)} times as much of the score`;
 }

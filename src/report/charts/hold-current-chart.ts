@@ -21,7 +21,9 @@ const mostDrives = 3;
 export function holdCurrentChart(context: ReportContext): ChartContent | null {
   const holders = positionHolders(context);
   if (holders.length === 0) return null;
-  const groups = holders.slice(0, mostDrives).map(figureRows);
+  const groups = holders
+    .slice(0, mostDrives)
+    .map((candidate) => figureRows(candidate, readingOf(context, candidate)));
   // A row without a bar parts one drive from the next.
   const rows = groups.flat();
   const keys = groups.flatMap((group, index) => [...group.map((row) => row.key), ` ${index}|`]).slice(0, -1);
@@ -45,7 +47,13 @@ export function holdCurrentFinding(context: ReportContext): string {
   return each.join(' ');
 }
 
-function figureRows({ id, rank, label, nominal }: CandidateAssessment) {
+/** What was read on the drive of today; the draws follow it. */
+function readingOf({ assessment }: ReportContext, { isBaseline }: CandidateAssessment): number | null {
+  const reading = assessment.study.measured.find(({ quantity }) => quantity === 'hold_current');
+  return isBaseline ? (reading?.value ?? null) : null;
+}
+
+function figureRows({ id, rank, label, nominal }: CandidateAssessment, readingA: number | null) {
   const figures = [
     { figure: 'linear rule', amperes: nominal.holdCurrentLinearRuleA, used: false },
     {
@@ -55,7 +63,7 @@ function figureRows({ id, rank, label, nominal }: CandidateAssessment) {
     },
     {
       figure: 'measured',
-      amperes: nominal.holdCurrentMeasuredA ?? null,
+      amperes: nominal.holdCurrentMeasuredA ?? readingA,
       used: nominal.holdCurrentUsed === 'measured',
     },
   ];
@@ -64,6 +72,12 @@ function figureRows({ id, rank, label, nominal }: CandidateAssessment) {
     key: `${id} ${figure}|${figure === 'pulse model' ? brokenLabel(`${rank} ${label}`, 19) : ''}`,
     amperes: amperes ?? 0,
     used,
-    note: amperes === null ? `not ${figure}` : `${figure} ${current(amperes)}${used ? ', used' : ''}`,
+    note: noteOf(figure, amperes, used),
   }));
+}
+
+function noteOf(figure: string, amperes: number | null, used: boolean): string {
+  if (amperes === null) return `not ${figure}`;
+  const use = used ? ', used' : figure === 'measured' ? ', in the draws' : '';
+  return `${figure} ${current(amperes)}${use}`;
 }

@@ -95,7 +95,11 @@ function tradePoint(context: ReportContext, candidate: CandidateAssessment) {
       role: roleOf(context, candidate),
       free: candidate.nonDominated,
       short: `${candidate.rank}${candidate.passes === false ? ' ✗' : ''}`,
-      note: shortened(`${rankedLabel(candidate)}${candidate.passes === false ? ' ✗' : ''}`, mostLetters),
+      // The mark stays, whatever is cut from the name.
+      note:
+        candidate.passes === false
+          ? `${shortened(rankedLabel(candidate), mostLetters - 2)} ✗`
+          : shortened(rankedLabel(candidate), mostLetters),
     },
   ];
 }

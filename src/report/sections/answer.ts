@@ -7,6 +7,7 @@ import { plain } from '../template/inline.js';
 import { confidenceWords } from '../words/confidence.js';
 import { capitalised, counted, duration, fixed, joined, sentence } from '../words/figures.js';
 import { nextMeasurement } from '../words/next-measurement.js';
+import { surerChangeWords } from '../words/surer-change.js';
 import { aboutValues } from './about.js';
 
 /** Page one: the question, the verdict, how sure it is and why, the ranking, what to measure next. */
@@ -21,7 +22,7 @@ export function answerSection(context: ReportContext): Filling[] {
     has_draws: certainty !== null,
     draws: certainty === null ? '' : countText(certainty.draws),
     confidence: confidenceWords(verdict.confidence),
-    reasons: { blocks: itemList(verdict.reasons.slice(0, mostReasons)) },
+    reasons: { blocks: itemList(reasonsTold(context)) },
     overturned: { blocks: smallList(verdict.overturnedBy.slice(0, mostOverturning(candidates.length))) },
     ranking: { blocks: [rankingTable(context)] },
     has_candidates: candidates.length > 0,
@@ -40,6 +41,15 @@ export function answerSection(context: ReportContext): Filling[] {
 /** Reasons, and what would overturn the verdict, are told in full behind; page one has room for so many. */
 const mostReasons = 3;
 const mostOverturning = (candidateCount: number) => (candidateCount > roomyRows ? 1 : 2);
+
+/** The first reasons; behind the first, what would be surer than the advised change. */
+function reasonsTold(context: ReportContext): string[] {
+  const [first, ...others] = context.assessment.verdict.reasons;
+  const surer = surerChangeWords(context);
+  return [first, surer === '' ? undefined : surer, ...others]
+    .filter((reason) => reason !== undefined)
+    .slice(0, mostReasons);
+}
 
 /** When and by whom, as far as it is said; ends where the next part begins. */
 function preparedLine(context: ReportContext): string {

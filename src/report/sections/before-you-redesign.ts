@@ -16,7 +16,7 @@ import { present } from './present.js';
 export function beforeYouRedesignSection(context: ReportContext): Filling[] {
   const { lesserChanges, lesserChangesFrom } = context.assessment;
   if (lesserChanges.length === 0 || lesserChangesFrom === null) return [];
-  const pair = lesserChanges.find((change) => change.id === 'pair');
+  const pair = lesserChanges.find((change) => change.id === 'pair' && beatsItsParts(change, lesserChanges));
   const charts = { 'lesser-changes': ladderChart(context) };
   const values: Values = {
     candidate: labelOf(context, lesserChangesFrom.candidate),
@@ -29,6 +29,12 @@ export function beforeYouRedesignSection(context: ReportContext): Filling[] {
     basis: sentence(lesserChanges[0]!.burden.basis),
   };
   return [{ values, charts: present(charts) }];
+}
+
+/** A pair that is no better than one of its two stands in the table and is no advice. */
+function beatsItsParts({ parts, after }: RatedChange, all: readonly RatedChange[]): boolean {
+  const single = all.filter(({ id }) => parts.some((part) => part === id));
+  return single.every((change) => after.score > change.after.score);
 }
 
 function gainSentence(context: ReportContext, change: RatedChange): string {

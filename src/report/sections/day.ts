@@ -3,7 +3,7 @@ import { dayChart } from '../charts/day-chart.js';
 import type { ReportContext } from '../context.js';
 import { blocksTable, bringTable, dayCandidate, plansTable } from '../tables/day-tables.js';
 import type { ChartContent, Filling, Values } from '../template/fill-template.js';
-import { counted, fixed, joined, readings, withReading } from '../words/figures.js';
+import { counted, duration, fixed, joined, withReading } from '../words/figures.js';
 import { present } from './present.js';
 
 /**
@@ -28,6 +28,7 @@ export function daySection(context: ReportContext): Filling[] {
     no_warning: plan.warningToEndS === null && plan.status !== 'cannot-play',
     packs_mass: plan.packsMassKg === null ? '' : withReading(plan.packsMassKg, context.units.mass),
     body_mass: plan.bodyMassKg === null ? '' : withReading(plan.bodyMassKg, context.units.mass),
+    runtime_p10: plan.runtimeP10S === null ? '' : duration(plan.runtimeP10S),
     charge_left: chargeLeft(plan.packs.map(({ chargeLeftS }) => chargeLeftS)),
     blocks: { blocks: blocksTable(context, plan) },
     plans: { blocks: [plansTable(context)] },
@@ -49,5 +50,5 @@ function carriedWords({ phrases }: ReportContext, plan: DayPlan): string {
 /** Time on a charger after the day, all packs one after another. */
 function chargeLeft(timesS: number[]): string {
   const sum = timesS.reduce((total, timeS) => total + timeS, 0);
-  return sum < 30 ? '' : `${readings.hours.show(sum)}${joined}h`;
+  return sum < 30 ? '' : duration(sum);
 }

@@ -41,7 +41,10 @@ export function orderSection(context: ReportContext): Filling[] {
     calibration_words: calibrationWords(context),
     has_break_even: breakEven !== null,
     has_break_even_chart: charts['break-even'] !== null,
-    break_even: breakEven?.sentence ?? '',
+    break_even:
+      breakEven === null || context.leader === null
+        ? ''
+        : context.phrases('break-even-of', { label: context.leader.label, sentence: breakEven.sentence }),
     value_parts: valueParts(context),
   };
   return [{ values, charts: present(charts) }];

@@ -18,13 +18,12 @@ export function bestTurn(sides: readonly number[], rooms: readonly (number | nul
   return [...sides].sort((a, b) => b - a).map((driveM, index) => ({ driveM, freeM: free[index] ?? null }));
 }
 
-/** The tightest side, by how much is left of it as a share; null where no side has a limit. */
+/** The tightest side, by how much is left of it; null where no side has a limit. */
 export function tightest(turn: readonly Side[]): (Side & { leftM: number }) | null {
   const limited = turn.flatMap(({ driveM, freeM }) =>
     freeM === null ? [] : [{ driveM, freeM, leftM: freeM - driveM }],
   );
-  const share = (side: { leftM: number; freeM: number }) => side.leftM / side.freeM;
-  return limited.sort((a, b) => share(a) - share(b))[0] ?? null;
+  return limited.sort((a, b) => a.leftM - b.leftM)[0] ?? null;
 }
 
 /** Box of every drive against the space for it, and money and hours; empty of boxes where no space is given. */

@@ -38,7 +38,7 @@ export function holdOutcomes({ nominal }: CandidateAssessment): OutcomeGroup {
       figure('As measured', nominal.holdCurrentMeasuredA, 'amperes'),
       words('Used', holdCurrentWords[nominal.holdCurrentUsed]),
       figure('Share of stall, most', nominal.holdEffortRatio, 'percent'),
-      words('Unpowered hold', unpoweredHoldWords[nominal.locking]),
+      words('Locks without power', unpoweredHoldWords[nominal.locking]),
     ],
   };
 }
@@ -80,13 +80,17 @@ export function motorOutcomes({ units }: ReportContext, { motor, type }: Candida
 
 /** Mass, fit and money. */
 export function costOutcomes(
-  { currency, units }: ReportContext,
+  { currency, units, assessment }: ReportContext,
   { nominal }: CandidateAssessment,
 ): OutcomeGroup {
   return {
     title: 'Mass, fit, money',
     rows: [
-      figure('Mass on the body', nominal.bodyMassKg, units.mass),
+      figure(
+        assessment.study.carrier.worn ? 'Mass on the body' : 'Mass with packs',
+        nominal.bodyMassKg,
+        units.mass,
+      ),
       figure('Moving mass', nominal.featureMassKg, units.mass),
       yesNo('Fits its space', nominal.fits),
       figure('Voltage it sees', nominal.busVoltageV, 'volts'),

@@ -14,16 +14,16 @@ export const endReasonWords: Record<EndReason, string> = {
 };
 
 export const lockingWords: Record<LockingClass, string> = {
-  'holds-when-shaken': 'holds, even shaken',
-  'holds-at-rest': 'holds, not shaken',
-  'does-not-hold': 'does not hold',
+  'holds-when-shaken': 'locks, even shaken',
+  'holds-at-rest': 'locks at rest',
+  'does-not-hold': 'does not lock',
 };
 
 /** The same as a value in a table. */
 export const unpoweredHoldWords: Record<LockingClass, string> = {
   'holds-when-shaken': 'even shaken',
   'holds-at-rest': 'at rest only',
-  'does-not-hold': 'none',
+  'does-not-hold': 'does not lock',
 };
 
 /** Which figure of the hold current the result uses. */

@@ -61,7 +61,7 @@ describe('the verdict, in its order', () => {
   it('(3) takes the change with the least work', () => {
     const changes = [change('A spring', 4, 1.4), change('Two packs', 2, 0.8), change('A latch', 2, 0.75)];
     expect(verdictOf(parts(today, better, { changes })).sentence).toMatch(
-      /^Keep now, with one change: two packs; it gains 80 % of what worm would, for 2 h of work instead of 10 h\.$/,
+      /^Keep now, with one change: two packs; it gains 80 % of the score that worm would, for 2 h of work instead of 10 h\.$/,
     );
   });
 
@@ -160,7 +160,7 @@ describe('what the verdict is made of', () => {
       weightChange: null,
     };
     expect(verdictOf(parts(today, better, { sensitivity })).overturnedBy).toEqual([
-      'If the feature mass is 700 g or less instead of 860 g, now leads; so it is in 12 % of the draws.',
+      'If the feature mass is 700 g or less instead of 860 g, now leads; this holds in 12 % of the draws.',
     ]);
     expect(verdictOf(parts({ leads: 0.9 }, { leads: 0.1 }, { sensitivity })).overturnedBy).toEqual([]);
   });
