@@ -10,7 +10,7 @@ a{color:var(--accent)}
 .skip{position:absolute;left:-999rem}
 .skip:focus{left:1rem;top:1rem;padding:.5rem 1rem;background:var(--paper);z-index:1}
 .unseen{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}
-.page{max-width:54rem;margin:0 auto;padding:0 1rem 3rem}
+.page{max-width:58rem;margin:0 auto;padding:0 1rem 3rem}
 h1,h2,h3,h4{line-height:1.25;text-wrap:balance;break-after:avoid}
 h1{font-size:clamp(1.5rem,1.1rem + 1.8vw,2.1rem);margin:.3rem 0 .8rem}
 h2{font-size:1.5rem;margin:0 0 1rem}
@@ -118,14 +118,14 @@ figure .narrow{display:none}
 .score{min-width:8rem}
 .bar{display:block;height:4px;margin-top:.2rem;background:var(--accent);border-radius:2px}
 }
-@media screen and (min-width:76rem){
-.page{display:grid;grid-template-columns:15rem minmax(0,54rem);gap:0 3.5rem;max-width:76rem}
+@media screen and (min-width:80rem){
+.page{display:grid;grid-template-columns:15rem minmax(0,58rem);gap:0 3.5rem;max-width:80rem}
 .page>*{grid-column:2}
 .page>nav{grid-column:1;grid-row:1/4;margin:0}
 nav details{position:sticky;top:0;max-height:100vh;overflow-y:auto;padding:2rem .3rem 2rem 0}
 }
 @supports selector(::details-content){
-@media screen and (min-width:76rem){
+@media screen and (min-width:80rem){
 nav summary{display:none}
 nav ::details-content{content-visibility:visible;display:block;block-size:auto}
 }
