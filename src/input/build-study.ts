@@ -1,5 +1,5 @@
 import type { Criterion, Measurement } from '../study/choosing.js';
-import type { Air, AssistSpring, Carrier, Feature, Space } from '../study/feature.js';
+import { type Air, type Carrier, type Feature, noSpring, type Space } from '../study/feature.js';
 import type { Provenance } from '../study/provenance.js';
 import type { DayBlock, Show } from '../study/show.js';
 import type { About, Candidate, Study } from '../study/study.js';
@@ -18,17 +18,6 @@ export interface StudyParts {
   measured: Measurement[];
   provenance: Provenance[];
 }
-
-const noSpring: AssistSpring = {
-  form: 'none',
-  stiffness: 0,
-  freePosition: 0,
-  constantEffort: 0,
-  rateNPerM: 0,
-  frameArmM: 0,
-  featureArmM: 0,
-  freeLengthM: 0,
-};
 
 /** What a slide has in place of the hinge's figures, and the other way round. */
 const neutralFeature: Partial<Feature> = {

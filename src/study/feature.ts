@@ -23,6 +23,18 @@ export interface AssistSpring {
   freeLengthM: number;
 }
 
+/** No spring at all; others are written as changes of it. */
+export const noSpring: AssistSpring = {
+  form: 'none',
+  stiffness: 0,
+  freePosition: 0,
+  constantEffort: 0,
+  rateNPerM: 0,
+  frameArmM: 0,
+  featureArmM: 0,
+  freeLengthM: 0,
+};
+
 /** The moving feature. Positions in rad on a hinge, m on a slide; efforts in N·m or N. */
 export interface Feature {
   kind: FeatureKind;

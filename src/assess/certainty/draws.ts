@@ -16,8 +16,9 @@ export interface Draws {
 }
 
 /**
- * Begins to draw and to compute a whole study; the draws are there when what comes back is called. Where the drive of today was measured, the draws of what it shares with the
- * others, and of its own figures, are those that agree with the measurements.
+ * Begins to draw and to compute a whole study; the draws are there when what comes back is called. Where the drive
+ * of today was measured, the draws of what it shares with the others, and of its own figures, are those that agree
+ * with the measurements.
  */
 export function beginDraws(study: Study, threads: Threads = alone): () => Draws {
   const calibrated = calibrate(study, threads);

@@ -2,19 +2,7 @@ import type { CouplingParameters } from '../../physics/linkage.js';
 import type { LoadParameters } from '../../physics/load.js';
 import type { CandidateModel } from '../../simulate/candidate-model.js';
 import { holdEffortAt } from '../../simulate/hold.js';
-import type { AssistSpring } from '../../study/feature.js';
-
-/** No spring at all; the others are changes of it. */
-export const noSpring: AssistSpring = {
-  form: 'none',
-  stiffness: 0,
-  freePosition: 0,
-  constantEffort: 0,
-  rateNPerM: 0,
-  frameArmM: 0,
-  featureArmM: 0,
-  freeLengthM: 0,
-};
+import { type AssistSpring, noSpring } from '../../study/feature.js';
 
 /** A drive that sits on the feature itself: what it must give is the effort of the feature. */
 const onFeature: CouplingParameters = {

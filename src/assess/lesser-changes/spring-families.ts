@@ -1,6 +1,5 @@
 import type { LoadParameters } from '../../physics/load.js';
-import type { AssistSpring } from '../../study/feature.js';
-import { noSpring } from './feature-efforts.js';
+import { type AssistSpring, noSpring } from '../../study/feature.js';
 import type { SpringBench } from './spring-bench.js';
 import type { SpringFamily } from './spring-search.js';
 

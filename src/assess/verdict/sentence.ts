@@ -39,7 +39,7 @@ export function verdictSentence(decision: Decision, parts: VerdictParts): string
 function gained(ratio: number, better: string): string {
   if (ratio < 0.995) return `${percent(ratio)} of the score that ${better} would`;
   if (ratio < 1.05) return `as much as ${better} would`;
-  return `more than ${better} would, ${decimal(ratio, 1)} times as much of the score`;
+  return `${decimal(ratio, 1)} times the score that ${better} would`;
 }
 
 /** Where nothing stands beside it. */

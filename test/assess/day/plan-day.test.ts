@@ -2,26 +2,12 @@ import { describe, expect, it } from 'vitest';
 import { planDay } from '../../../src/assess/day/plan-day.js';
 import { stillCurrentA } from '../../../src/assess/day/rest-current.js';
 import { simulateCandidate } from '../../../src/simulate/candidate.js';
-import type { DayActivity, DayBlock } from '../../../src/study/show.js';
 import type { Study } from '../../../src/study/study.js';
 import type { Load } from '../../../src/study/supply.js';
 import { plainCandidate, plainPack, plainStudy } from '../../simulate/plain-study.js';
 import { run } from '../hand-made.js';
+import { block } from './block.js';
 
-const block = (
-  name: string,
-  minutes: number,
-  activity: DayActivity,
-  more: Partial<DayBlock> = {},
-): DayBlock => ({
-  block: name,
-  durationS: minutes * 60,
-  activity,
-  swapAllowed: false,
-  charger: false,
-  note: '',
-  ...more,
-});
 const swap = { swapAllowed: true };
 const parade = [
   block('first half', 50, 'show'),

@@ -2,22 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { chargeToFullS, socAfterCharge } from '../../../src/assess/day/charging.js';
 import { playDay, type ScheduleParts } from '../../../src/assess/day/schedule.js';
 import type { DayActivity, DayBlock } from '../../../src/study/show.js';
+import { block } from './block.js';
 
-/** A block of so many minutes; a pack lasts 100 minutes of show and 1000 of still, down to nothing. */
-const block = (
-  name: string,
-  minutes: number,
-  activity: DayActivity,
-  more: Partial<DayBlock> = {},
-): DayBlock => ({
-  block: name,
-  durationS: minutes * 60,
-  activity,
-  swapAllowed: false,
-  charger: false,
-  note: '',
-  ...more,
-});
 const packChargeC = 6000;
 const drawnA: Record<DayActivity, number> = { show: 1, still: 0.1, off: 0 };
 const swap = { swapAllowed: true };

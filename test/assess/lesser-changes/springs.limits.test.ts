@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { anchoredCoil, assistSpring } from '../../../src/assess/lesser-changes/assist-springs.js';
-import { noSpring } from '../../../src/assess/lesser-changes/feature-efforts.js';
 import type { Setup } from '../../../src/assess/lesser-changes/proposal.js';
 import { SpringBench } from '../../../src/assess/lesser-changes/spring-bench.js';
 import { speedRatio } from '../../../src/physics/linkage.js';
 import { peakEffort, staticEffort } from '../../../src/physics/load.js';
 import { prepareCandidate, simulateCandidate } from '../../../src/simulate/candidate.js';
+import { noSpring } from '../../../src/study/feature.js';
 import { plainCandidate, plainCue } from '../../simulate/plain-study.js';
 import { seededNumbers } from '../../simulate/random-numbers.js';
 import { proposed, reasonOf, runOf, type setupOf, withFeature } from './tools.js';

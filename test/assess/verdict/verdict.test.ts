@@ -69,9 +69,7 @@ describe('the verdict, in its order', () => {
     const sentenceWith = (ratio: number) =>
       verdictOf(parts(today, better, { changes: [change('Two packs', 2, ratio)] })).sentence;
     expect(sentenceWith(1.01)).toContain('two packs; it gains as much as worm would, for 2 h');
-    expect(sentenceWith(1.66)).toContain(
-      'two packs; it gains more than worm would, 1.7 times as much of the score, for 2 h',
-    );
+    expect(sentenceWith(1.66)).toContain('two packs; it gains 1.7 times the score that worm would, for 2 h');
   });
 
   it('(4) changes where the leader is likely better and pays within ten events', () => {
