@@ -135,7 +135,8 @@ export function simulateCandidate(
     ...handsOutcome(study, model, sheet.shortsWhenOff, prepared.locking !== 'does-not-hold'),
     startUpCurrentA: startA,
     ...heat.outcome,
-    onShareFraction: moves && sheet.onPeriodS !== null ? worstOnShare(loop.samples, sheet.onPeriodS) : null,
+    onShareFraction:
+      moves && sheet.onPeriodS !== null ? worstOnShare(leadIn.samples, loop.samples, sheet.onPeriodS) : null,
     bodyMassKg: bodyMassKg(study, candidate),
     featureMassKg: featureMassKg(study, sheet),
     torqueMarginRatio: finite(efforts.marginRatio),
@@ -155,7 +156,7 @@ export function simulateCandidate(
     nominal,
     demand: {
       peakCurrentA: peakA,
-      tenSecondCurrentA: moves ? tenSecondMeanA(loop.samples, model.bus.packNominalV) : null,
+      tenSecondCurrentA: moves ? tenSecondMeanA(leadIn.samples, loop.samples, model.bus.packNominalV) : null,
       meanCurrentA: meanA,
       startUpCurrentA: startA,
     },

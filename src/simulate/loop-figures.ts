@@ -23,17 +23,17 @@ export function meanCurrentA(samples: LoopSamples, busV: number): number {
  * @param lengthS of the window; may be longer than the loop
  */
 export function worstWindowMean(
-  samples: LoopSamples,
+  { count, durationsS }: Pick<LoopSamples, 'count' | 'durationsS'>,
   lengthS: number,
   quantity: (k: number) => number,
 ): number {
-  const { count, totalS } = samples;
   const ends = new Float64Array(count + 1);
   const sums = new Float64Array(count + 1);
   for (let k = 0; k < count; k++) {
-    ends[k + 1] = ends[k]! + samples.durationsS[k]!;
-    sums[k + 1] = sums[k]! + quantity(k) * samples.durationsS[k]!;
+    ends[k + 1] = ends[k]! + durationsS[k]!;
+    sums[k + 1] = sums[k]! + quantity(k) * durationsS[k]!;
   }
+  const totalS = ends[count]!;
   const total = sums[count]!;
   // Sum up to a time that only grows from call to call, in the endlessly repeated loop.
   const runningSum = () => {
@@ -66,13 +66,44 @@ export function worstWindowMean(
   return largest;
 }
 
+/**
+ * Largest mean of a quantity over any window of a show: its lead-in once, then its loop for ever.
+ * @param quantity value of sample `k` of a list, constant within it
+ */
+function worstInShow(
+  leadIn: LoopSamples,
+  loop: LoopSamples,
+  lengthS: number,
+  quantity: (samples: LoopSamples, k: number) => number,
+): number {
+  const repeated = worstWindowMean(loop, lengthS, (k) => quantity(loop, k));
+  if (leadIn.count === 0) return repeated;
+  // Played once, and then nothing for as long as the window: so none reaches round from the end to the start.
+  const lists = [leadIn, ...Array<LoopSamples>(Math.ceil(lengthS / loop.totalS)).fill(loop)];
+  const values: number[] = [];
+  const durationsS: number[] = [];
+  for (const list of lists) {
+    for (let k = 0; k < list.count; k++) {
+      values.push(quantity(list, k));
+      durationsS.push(list.durationsS[k]!);
+    }
+  }
+  values.push(0);
+  durationsS.push(lengthS);
+  const once = { count: values.length, durationsS: Float64Array.from(durationsS) };
+  return Math.max(
+    repeated,
+    worstWindowMean(once, lengthS, (k) => values[k]!),
+  );
+}
+
 /** Largest ten-second mean of the pack current, which is what fuses and protection boards feel. */
-export const tenSecondMeanA = (samples: LoopSamples, packNominalV: number): number =>
-  worstWindowMean(samples, windowS, (k) => packCurrentAtA(samples, k, packNominalV));
+export const tenSecondMeanA = (leadIn: LoopSamples, loop: LoopSamples, packNominalV: number): number =>
+  worstInShow(leadIn, loop, windowS, (samples, k) => packCurrentAtA(samples, k, packNominalV));
 
 /** Largest share of time with current in the motor over any window of a length. */
-export const worstOnShare = (samples: LoopSamples, lengthS: number): number =>
-  worstWindowMean(samples, lengthS, (k) => (samples.motorCurrentsA[k]! > 0 ? 1 : 0));
+export const worstOnShare = (leadIn: LoopSamples, loop: LoopSamples, lengthS: number): number =>
+  worstInShow(leadIn, loop, lengthS, (samples, k) => (samples.motorCurrentsA[k]! > 0 ? 1 : 0));
 
 /** Energy of one loop by consumer and by what the feature does, at the pack's nominal voltage. */
 export function loopEnergy(

@@ -15,7 +15,8 @@ import {
 /** How a run on one pack went. */
 export interface RunDown {
   runtimeS: number;
-  endReason: EndReason;
+  /** null when it outlasts the longest run. */
+  endReason: EndReason | null;
   /** First time the bus is at or below the warning voltage; null when the run ends before. */
   warningS: number | null;
   endSocFraction: number;
@@ -216,7 +217,7 @@ export function steppedRunDown(
 export function finished(run: RunState): RunDown {
   return {
     runtimeS: run.timeS,
-    endReason: run.end ?? 'reserve',
+    endReason: run.end,
     warningS: run.warningS,
     endSocFraction: run.cell.socFraction,
   };

@@ -77,7 +77,7 @@ export class CandidateKernel {
     this.loop = emptyCueLoads(study.show.loop.length);
     this.leadInKernel = new CueKernel(leadInGeometry, this.leadIn);
     this.loopKernel = new CueKernel(this.loopGeometry, this.loop);
-    this.runDown = new QuickRunDown(study.show.loop.length);
+    this.runDown = new QuickRunDown(study.show.leadIn.length, study.show.loop.length);
     this.heat = new QuickHeat(study.show.loop.length);
     const holds = holdPositions(study.show, model.range.highest);
     this.highestHold = holds.highest;
@@ -207,7 +207,7 @@ export class CandidateKernel {
     let margin = largestMargin;
     this.lowestStatic = Number.POSITIVE_INFINITY;
     for (let i = 0; i < rangePointCount; i++) {
-      const gravity = state.gravity(model, range.cosines[i]!, range.sines[i]!);
+      const gravity = state.gravity(range.cosines[i]!, range.sines[i]!);
       const still = state.still(model, range.positions[i]!, range.cosines[i]!, range.sines[i]!);
       const bounce = Math.abs(gravity) * load.bounceFraction;
       const peak = Math.max(still + bounce + either, bounce + either - still);

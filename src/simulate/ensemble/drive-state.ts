@@ -16,8 +16,10 @@ export class DriveState {
   coolRatio = 1;
   warmRatio = 1;
   busV = 0;
-  cosLean = 1;
-  sinLean = 0;
+  /** Gravity effort is even + cosine·cos x − sine·sin x; on a slide only the first is there. */
+  private evenEffort = 0;
+  private cosineEffort = 0;
+  private sineEffort = 0;
 
   /** Take over a model; `airK` sets the temperatures at which heat is worked out. */
   load(model: CandidateModel, airK: number): void {
@@ -26,8 +28,10 @@ export class DriveState {
     this.busV = bus.nominalV;
     this.coolRatio = copperResistanceRatio(airK + coolRiseK);
     this.warmRatio = copperResistanceRatio(airK + warmRiseK);
-    this.cosLean = load.isHinge ? Math.cos(load.leanRad) : 1;
-    this.sinLean = load.isHinge ? Math.sin(load.leanRad) : 0;
+    const { isHinge, gravityEffort, leanRad } = load;
+    this.evenEffort = isHinge ? 0 : gravityEffort;
+    this.cosineEffort = isHinge ? gravityEffort * Math.cos(leanRad) : 0;
+    this.sineEffort = isHinge ? gravityEffort * Math.sin(leanRad) : 0;
     if (!drive.pulsed) return;
     blendRow(drive.pulseRatio, this.coldRow);
     blendRow(drive.pulseRatio * this.coolRatio, this.coolRow);
@@ -35,16 +39,13 @@ export class DriveState {
   }
 
   /** Gravity effort of the feature at a position given by its cosine and sine. */
-  gravity(model: CandidateModel, cosine: number, sine: number): number {
-    const { load } = model;
-    return load.isHinge
-      ? load.gravityEffort * (cosine * this.cosLean - sine * this.sinLean)
-      : load.gravityEffort;
+  gravity(cosine: number, sine: number): number {
+    return this.evenEffort + this.cosineEffort * cosine - this.sineEffort * sine;
   }
 
   /** Static effort: gravity less the assist spring. */
   still(model: CandidateModel, position: number, cosine: number, sine: number): number {
-    const gravity = this.gravity(model, cosine, sine);
+    const gravity = this.gravity(cosine, sine);
     const { spring } = model.load;
     return spring.form === 'none' ? gravity : gravity - springEffort(spring, position);
   }

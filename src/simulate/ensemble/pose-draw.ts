@@ -26,7 +26,7 @@ export class PoseDraw {
     this.possible = true;
     if (model.unpoweredHold) return;
     const { coupling, drive, bus } = model;
-    const gravity = state.gravity(model, pose.cosine, pose.sine);
+    const gravity = state.gravity(pose.cosine, pose.sine);
     const still = state.still(model, pose.position, pose.cosine, pose.sine);
     const perDrive = 1 / (coupling.driveCount * pose.ratio);
     const currentA = holdMotorCurrentA(drive, still * perDrive, drive.holdFrictionFraction);

@@ -12,8 +12,8 @@ const largestStretch = 1000;
 
 /** A move of a position-controlled drive, draw after draw. (M16) */
 export class PositionMove {
-  private drawW = 0;
-  private drawA = 0;
+  private readonly drawsW = new Float64Array(pointCount);
+  private readonly drawsA = new Float64Array(pointCount);
 
   constructor(
     private readonly points: MovePoints,
@@ -23,19 +23,18 @@ export class PositionMove {
 
   /** Play it as cue `c`; returns how far it is stretched, 0 when it cannot be made. */
   play(move: MoveGeometry, c: number): number {
-    const { points, pack, loads } = this;
-    const { model } = points;
+    const { points, pack, loads, drawsW, drawsA } = this;
     points.layOut(move);
     const stretch = this.stretchOf(move);
     if (stretch === 0) return 0;
     loads.durationsS[c] = move.durationS * stretch;
-    const idleA = model.drive.idleCurrentA;
+    const idleA = points.model.drive.idleCurrentA;
+    this.drawPoints(0, pointCount);
     let powersW = 0;
     let currentsA = 0;
     let peakA = Number.NEGATIVE_INFINITY;
     for (let i = 0; i < pointCount; i++) {
-      this.drawPoint(i);
-      const packA = pack.take(this.drawW, this.drawA, idleA);
+      const packA = pack.take(drawsW[i]!, drawsA[i]!, idleA);
       if (packA > peakA) {
         peakA = packA;
         loads.peakPowersW[c] = pack.powerW;
@@ -66,6 +65,7 @@ export class PositionMove {
     const pushing = 1 / (coupling.driveCount * coupling.efficiency);
     const yielding = coupling.efficiency / coupling.driveCount;
     const friction = load.frictionEffort * direction;
+    const inertiaPerConstant = rotorInertia / speedConstant;
     const slower = 1 / stretch;
     let hardest = from;
     let hardestV = -1;
@@ -84,7 +84,7 @@ export class PositionMove {
       const currentA =
         noLoadCurrentA +
         pushed * (pushed >= 0 ? perForward : perBackward) +
-        (rotorInertia * driveAcceleration) / speedConstant;
+        inertiaPerConstant * driveAcceleration;
       const speed = Math.abs(ratio * velocity);
       const voltageV = currentA * resistanceOhm + speedConstant * speed;
       efforts[i] = pushed;
@@ -99,21 +99,25 @@ export class PositionMove {
     return hardest;
   }
 
-  /** Draw of one drive on its bus at an evaluated point. (M11, M15) */
-  private drawPoint(i: number): void {
+  /** Draw of one drive on its bus at evaluated points `from` to before `to`. (M11, M15) */
+  private drawPoints(from: number, to: number): void {
+    const { drawsW, drawsA } = this;
     const { model, state, currentsA, voltagesV } = this.points;
-    const currentA = currentsA[i]!;
-    const voltageV = voltagesV[i]!;
-    this.drawW = 0;
-    this.drawA = 0;
-    if (currentA < 0 && voltageV >= 0) {
-      if (model.regenerates) this.drawW = currentA * voltageV;
-      return;
+    const { coldRow } = state;
+    const dutyPerA = state.ohm / state.busV;
+    for (let i = from; i < to; i++) {
+      const currentA = currentsA[i]!;
+      const voltageV = voltagesV[i]!;
+      if (currentA < 0 && voltageV >= 0) {
+        drawsW[i] = model.regenerates ? currentA * voltageV : 0;
+        drawsA[i] = 0;
+        continue;
+      }
+      const magnitudeA = Math.abs(currentA);
+      const blend = blendAt(coldRow, magnitudeA * dutyPerA);
+      drawsW[i] = (1 - blend) * magnitudeA * Math.abs(voltageV);
+      drawsA[i] = blend * magnitudeA;
     }
-    const magnitudeA = Math.abs(currentA);
-    const blend = blendAt(state.coldRow, (magnitudeA * state.ohm) / state.busV);
-    this.drawW = (1 - blend) * magnitudeA * Math.abs(voltageV);
-    this.drawA = blend * magnitudeA;
   }
 
   /** Whether an evaluated point stays within the weakest bus and the regulator's current. */
@@ -121,8 +125,9 @@ export class PositionMove {
     const { bus, drive, driveCount } = this.points.model;
     if (!(Math.abs(this.points.voltagesV[i]!) <= usableVoltageFraction * bus.weakV)) return false;
     if (bus.regulatorLimitA === Number.POSITIVE_INFINITY) return true;
-    this.drawPoint(i);
-    return driveCount * (this.drawW / bus.nominalV + this.drawA + drive.idleCurrentA) <= bus.regulatorLimitA;
+    this.drawPoints(i, i + 1);
+    const driveA = this.drawsW[i]! / bus.nominalV + this.drawsA[i]! + drive.idleCurrentA;
+    return driveCount * driveA <= bus.regulatorLimitA;
   }
 
   private pointIsPossible(move: MoveGeometry, i: number, stretch: number): boolean {

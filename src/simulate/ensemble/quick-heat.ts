@@ -17,13 +17,18 @@ const passes = 3;
 export class QuickHeat {
   windingRiseK = 0;
   caseRiseK = 0;
-  private readonly slow: Float64Array;
-  private readonly fast: Float64Array;
+  /** How a cue carries heat on: the two weights of exp(M·t) at its end, and the same averaged over it. */
+  private readonly endShares: Float64Array;
+  private readonly endSteadies: Float64Array;
+  private readonly meanShares: Float64Array;
+  private readonly meanSteadies: Float64Array;
   private readonly rises: Float64Array;
 
   constructor(cueCount: number) {
-    this.slow = new Float64Array(cueCount);
-    this.fast = new Float64Array(cueCount);
+    this.endShares = new Float64Array(cueCount);
+    this.endSteadies = new Float64Array(cueCount);
+    this.meanShares = new Float64Array(cueCount);
+    this.meanSteadies = new Float64Array(cueCount);
     this.rises = new Float64Array(cueCount);
   }
 
@@ -53,14 +58,22 @@ export class QuickHeat {
 
   private ripple(parameters: ThermalParameters, loads: CueLoads, settledRiseK: number): void {
     const { count, totalS, durationsS, coolHeatsW, warmHeatsW, gearHeatsW } = loads;
+    const { endShares, endSteadies, meanShares, meanSteadies, rises } = this;
+    const { caseToAirKPerW, windingToCaseKPerW } = parameters;
     const node = twoNode(parameters);
     const { slowRatePerS: s, fastRatePerS: f, windingRatePerS: w, casePullPerS: p } = node;
     const span = f - s;
     const c2 = s + f - w;
     for (let c = 0; c < count; c++) {
-      this.slow[c] = Math.exp(-s * durationsS[c]!);
-      this.fast[c] = Math.exp(-f * durationsS[c]!);
-      this.rises[c] = settledRiseK;
+      const slow = Math.exp(-s * durationsS[c]!);
+      const fast = Math.exp(-f * durationsS[c]!);
+      const meanSlow = (1 - slow) / (s * durationsS[c]!);
+      const meanFast = (1 - fast) / (f * durationsS[c]!);
+      endShares[c] = (slow - fast) / span;
+      endSteadies[c] = (slow * f - fast * s) / span;
+      meanShares[c] = (meanSlow - meanFast) / span;
+      meanSteadies[c] = (meanSlow * f - meanFast * s) / span;
+      rises[c] = settledRiseK;
     }
     const slowLoop = Math.exp(-s * totalS);
     const fastLoop = Math.exp(-f * totalS);
@@ -79,26 +92,21 @@ export class QuickHeat {
         let highestWinding = winding;
         let highestCase = box;
         for (let c = 0; c < count; c++) {
-          const share01 = (this.rises[c]! - coolRiseK) / (warmRiseK - coolRiseK);
-          const heatW = coolHeatsW[c]! + share01 * (warmHeatsW[c]! - coolHeatsW[c]!);
-          const caseSettled = parameters.caseToAirKPerW * (heatW + gearHeatsW[c]!);
-          const windingSettled = caseSettled + parameters.windingToCaseKPerW * heatW;
-          const slow = this.slow[c]!;
-          const fast = this.fast[c]!;
-          const share = (slow - fast) / span;
-          const steady = (slow * f - fast * s) / span;
+          const warm = (rises[c]! - coolRiseK) / (warmRiseK - coolRiseK);
+          const heatW = coolHeatsW[c]! + warm * (warmHeatsW[c]! - coolHeatsW[c]!);
+          const caseSettled = caseToAirKPerW * (heatW + gearHeatsW[c]!);
+          const windingSettled = caseSettled + windingToCaseKPerW * heatW;
+          const share = endShares[c]!;
+          const steady = endSteadies[c]!;
           const windingOff = winding - windingSettled;
           const caseOff = box - caseSettled;
           const nextWinding = windingSettled + (steady - w * share) * windingOff + w * share * caseOff;
           const nextCase = caseSettled + p * share * windingOff + (steady - c2 * share) * caseOff;
           if (round === 1) {
-            // The copper of a cue at its mean temperature: the two exponentials averaged over the cue.
-            const meanSlow = (1 - slow) / (s * durationsS[c]!);
-            const meanFast = (1 - fast) / (f * durationsS[c]!);
-            const meanShare = (meanSlow - meanFast) / span;
-            const meanSteady = (meanSlow * f - meanFast * s) / span;
-            this.rises[c] =
-              windingSettled + (meanSteady - w * meanShare) * windingOff + w * meanShare * caseOff;
+            // The copper of a cue at its mean temperature.
+            const meanShare = meanShares[c]!;
+            rises[c] =
+              windingSettled + (meanSteadies[c]! - w * meanShare) * windingOff + w * meanShare * caseOff;
             if (nextWinding > highestWinding) highestWinding = nextWinding;
             if (nextCase > highestCase) highestCase = nextCase;
           }

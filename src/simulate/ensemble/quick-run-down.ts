@@ -39,13 +39,23 @@ export class QuickRunDown {
   runtimeS = 0;
   /** NaN when the run ends before it. */
   warningS = 0;
+  private readonly leadInDecays: Float64Array;
   private readonly decays: Float64Array;
   private readonly currentsA: Float64Array;
   private pack!: PackDraw;
   private loads!: CueLoads;
   private startV = 0;
+  /** Where the cue-by-cue play stands, and when it first met the warning; NaN when it has not. */
+  private soc = 1;
+  private relaxV = 0;
+  private timeS = 0;
+  private warnedS = Number.NaN;
 
-  constructor(private readonly cueCount: number) {
+  constructor(
+    leadInCount: number,
+    private readonly cueCount: number,
+  ) {
+    this.leadInDecays = new Float64Array(leadInCount);
     this.decays = new Float64Array(cueCount);
     this.currentsA = new Float64Array(cueCount);
   }
@@ -54,22 +64,32 @@ export class QuickRunDown {
   run(pack: PackDraw, leadIn: CueLoads, loads: CueLoads): void {
     this.pack = pack;
     this.loads = loads;
-    for (let c = 0; c < this.cueCount; c++) {
-      this.decays[c] = Math.exp(-loads.durationsS[c]! / pack.relaxationTimeS);
-    }
-    const start = 1 - this.chargeOf(leadIn) / pack.chargeC;
-    const firstA = this.meanCurrentA(start, 0);
-    let currentA = this.meanCurrentA(start, firstA * this.relaxOhm(start));
+    fillDecays(this.leadInDecays, leadIn, pack.relaxationTimeS);
+    fillDecays(this.decays, loads, pack.relaxationTimeS);
+    this.begin(1, 0, 0);
+    const ends = this.playOnce(leadIn, this.leadInDecays);
+    this.warningS = this.warnedS;
+    if (!ends) this.runLoops();
+    if (!(this.warningS <= this.runtimeS)) this.warningS = Number.NaN;
+  }
+
+  /** The loops that follow the lead-in. */
+  private runLoops(): void {
+    const { pack } = this;
+    const { soc: startSoc, relaxV: startV, timeS: startS } = this;
+    const firstA = this.meanCurrentA(startSoc, startV);
+    let currentA = this.meanCurrentA(startSoc, firstA * this.relaxOhm(startSoc));
     // A rested pack draws less until its relaxation voltage is there.
     const saved = ((currentA - firstA) * pack.relaxationTimeS) / pack.chargeC;
-    let soc = start + saved;
-    let timeS = leadIn.totalS;
-    let warningS = Number.NaN;
+    let soc = startSoc + saved;
+    let timeS = startS;
+    const warnsAt = (atS: number): void => {
+      if (Number.isNaN(this.warningS)) this.warningS = atS;
+    };
     this.look(soc);
-    if (!(this.lowestV > pack.warningBusV)) warningS = timeS;
+    if (!(this.lowestV > pack.warningBusV)) warnsAt(timeS);
     if (!this.goesOn()) {
-      this.replay(start, timeS, 0);
-      this.warningS = warningS <= this.runtimeS ? warningS : Number.NaN;
+      this.playToEnd();
       return;
     }
     for (let j = 0; j < knots.length; j++) {
@@ -82,86 +102,100 @@ export class QuickRunDown {
         return ((soc - at) * pack.chargeC * (1 / currentA + 1 / atA)) / 2;
       };
       this.look(nextSoc);
-      if (Number.isNaN(warningS) && !(this.lowestV > pack.warningBusV)) {
-        warningS = timeS + timeTo(this.rootBetween(soc, nextSoc, pack.warningBusV, Number.NEGATIVE_INFINITY));
+      if (Number.isNaN(this.warningS) && !(this.lowestV > pack.warningBusV)) {
+        warnsAt(timeS + timeTo(this.rootBetween(soc, nextSoc, pack.warningBusV, Number.NEGATIVE_INFINITY)));
       }
       const ends = !this.goesOn();
       if (ends || nextSoc <= pack.reserveFraction || j === knots.length - 1) {
         const endSoc = ends ? this.rootBetween(soc, nextSoc, pack.lowestBusV, pack.floorBusV) : nextSoc;
         const endS = timeS + timeTo(endSoc);
         const endA = currentA + ((soc - endSoc) / (soc - nextSoc)) * (nextA - currentA);
-        this.finish(endS, endSoc, endA, start, leadIn.totalS);
-        break;
+        this.finish(endS, endSoc, endA);
+        return;
       }
       timeS += timeTo(nextSoc);
       soc = nextSoc;
       currentA = nextA;
     }
-    this.warningS = warningS < this.runtimeS ? warningS : Number.NaN;
   }
 
-  /** Go back whole loops from the predicted end and play them; a short run is played from its start. */
-  private finish(endS: number, endSoc: number, endA: number, startSoc: number, startS: number): void {
-    const { totalS } = this.loads;
+  /** Go back whole loops from the predicted end and play them; a short run is played from where it stands. */
+  private finish(endS: number, endSoc: number, endA: number): void {
     if (!(endS < longestRunS)) {
       this.runtimeS = longestRunS;
       return;
     }
-    const loops = Math.floor((endS - startS) / totalS) - replayLoops;
-    if (loops <= 0) {
-      this.replay(startSoc, startS, 0);
-      return;
+    const { totalS } = this.loads;
+    const loops = Math.floor((endS - this.timeS) / totalS) - replayLoops;
+    if (loops > 0) {
+      const fromS = this.timeS + loops * totalS;
+      // Charge at that time: backwards from the end at the mean current there.
+      const fromSoc = endSoc + ((endS - fromS) * endA) / this.pack.chargeC;
+      this.periodic(fromSoc);
+      this.begin(fromSoc, this.startV, fromS);
     }
-    const fromS = startS + loops * totalS;
-    // Charge at that time: backwards from the end at the mean current there.
-    const fromSoc = endSoc + ((endS - fromS) * endA) / this.pack.chargeC;
-    this.replay(fromSoc, fromS, Number.NaN);
+    this.playToEnd();
   }
 
-  /** Play cue by cue from a state until the run ends; `startV` 0 = rested, NaN = periodic. */
-  private replay(fromSoc: number, fromS: number, startV: number): void {
-    const { pack, loads, decays } = this;
-    let soc = fromSoc;
-    let timeS = fromS;
-    if (Number.isNaN(startV)) this.periodic(soc);
-    let relaxV = Number.isNaN(startV) ? this.startV : 0;
-    while (timeS < longestRunS) {
-      for (let c = 0; c < this.cueCount; c++) {
-        const durationS = loads.durationsS[c]!;
-        const powerW = loads.powersW[c]!;
-        const constantA = loads.currentsA[c]!;
-        if (!(this.margin(soc, relaxV, powerW, constantA) > 0)) {
-          this.runtimeS = timeS;
-          return;
-        }
-        const currentA = powerW / this.busV(soc, relaxV, powerW, constantA) + constantA;
-        const nextSoc = soc - (currentA * durationS) / pack.chargeC;
-        const settledV = currentA * this.relaxOhm((soc + nextSoc) / 2);
-        const nextV = settledV + (relaxV - settledV) * decays[c]!;
-        const peakW = loads.peakPowersW[c]!;
-        const peakA = loads.peakCurrentsA[c]!;
-        if (
-          (peakW !== powerW || peakA !== constantA) &&
-          !(this.margin((soc + nextSoc) / 2, (relaxV + nextV) / 2, peakW, peakA) > 0)
-        ) {
-          this.runtimeS = timeS + durationS / 2;
-          return;
-        }
-        if (!(this.margin(nextSoc, nextV, powerW, constantA) > 0)) {
-          this.runtimeS = timeS + this.crossing(soc, relaxV, nextSoc, settledV, c);
-          return;
-        }
-        soc = nextSoc;
-        relaxV = nextV;
-        timeS += durationS;
-      }
-    }
+  private begin(soc: number, relaxV: number, timeS: number): void {
+    this.soc = soc;
+    this.relaxV = relaxV;
+    this.timeS = timeS;
+    this.warnedS = Number.NaN;
+  }
+
+  private playToEnd(): void {
+    while (this.timeS < longestRunS) if (this.playOnce(this.loads, this.decays)) return;
     this.runtimeS = longestRunS;
   }
 
+  /** Play a list cue by cue from where it stands; true when the run ends in it. */
+  private playOnce(loads: CueLoads, decays: Float64Array): boolean {
+    const { pack } = this;
+    for (let c = 0; c < loads.count; c++) {
+      const { soc, relaxV, timeS } = this;
+      const durationS = loads.durationsS[c]!;
+      const powerW = loads.powersW[c]!;
+      const constantA = loads.currentsA[c]!;
+      const busV = this.busV(soc, relaxV, powerW, constantA);
+      const currentA = powerW / busV + constantA;
+      if (!(busV > pack.warningBusV)) this.warns(timeS);
+      if (!(this.marginAt(soc, busV, currentA) > 0)) return this.ends(timeS);
+      const nextSoc = soc - (currentA * durationS) / pack.chargeC;
+      const settledV = currentA * this.relaxOhm((soc + nextSoc) / 2);
+      const nextV = settledV + (relaxV - settledV) * decays[c]!;
+      const peakW = loads.peakPowersW[c]!;
+      const peakA = loads.peakCurrentsA[c]!;
+      if (peakW !== powerW || peakA !== constantA) {
+        const middleSoc = (soc + nextSoc) / 2;
+        const peakV = this.busV(middleSoc, (relaxV + nextV) / 2, peakW, peakA);
+        if (!(peakV > pack.warningBusV)) this.warns(timeS + durationS / 2);
+        if (!(this.marginAt(middleSoc, peakV, peakW / peakV + peakA) > 0)) {
+          return this.ends(timeS + durationS / 2);
+        }
+      }
+      if (!(this.margin(nextSoc, nextV, powerW, constantA) > 0)) {
+        return this.ends(timeS + this.crossing(loads, c, nextSoc, settledV));
+      }
+      this.soc = nextSoc;
+      this.relaxV = nextV;
+      this.timeS = timeS + durationS;
+    }
+    return false;
+  }
+
+  private warns(timeS: number): void {
+    if (Number.isNaN(this.warnedS)) this.warnedS = timeS;
+  }
+
+  private ends(timeS: number): true {
+    this.runtimeS = timeS;
+    return true;
+  }
+
   /** When, inside a cue, the margin is used up. */
-  private crossing(soc: number, relaxV: number, nextSoc: number, settledV: number, c: number): number {
-    const { pack, loads } = this;
+  private crossing(loads: CueLoads, c: number, nextSoc: number, settledV: number): number {
+    const { pack, soc, relaxV } = this;
     const durationS = loads.durationsS[c]!;
     let before = 0;
     let after = durationS;
@@ -192,12 +226,15 @@ export class QuickRunDown {
   }
 
   private margin(soc: number, relaxV: number, powerW: number, currentA: number): number {
+    const busV = this.busV(soc, relaxV, powerW, currentA);
+    return this.marginAt(soc, busV, powerW / busV + currentA);
+  }
+
+  /** What is left at a known voltage and current; NaN when the pack has collapsed. */
+  private marginAt(soc: number, busV: number, packA: number): number {
     const { pack } = this;
     if (soc <= pack.reserveFraction) return 0;
-    const busV = this.busV(soc, relaxV, powerW, currentA);
-    if (Number.isNaN(busV)) return Number.NEGATIVE_INFINITY;
-    const terminalV = busV + (powerW / busV + currentA) * pack.leadOhm;
-    return Math.min(busV - pack.lowestBusV, terminalV - pack.floorBusV);
+    return Math.min(busV - pack.lowestBusV, busV + packA * pack.leadOhm - pack.floorBusV);
   }
 
   /** Mean pack current of the loop at a state of charge, with one relaxation voltage throughout. */
@@ -214,16 +251,6 @@ export class QuickRunDown {
       chargeC += currentA * loads.durationsS[c]!;
     }
     return chargeC / loads.totalS;
-  }
-
-  private chargeOf(leadIn: CueLoads): number {
-    let chargeC = 0;
-    for (let c = 0; c < leadIn.count; c++) {
-      const powerW = leadIn.powersW[c]!;
-      const currentA = powerW / this.busV(1, 0, powerW, leadIn.currentsA[c]!) + leadIn.currentsA[c]!;
-      chargeC += currentA * leadIn.durationsS[c]!;
-    }
-    return chargeC;
   }
 
   /** Relaxation voltage at the start of the loop once it repeats, from the currents of the last mean. */
@@ -293,4 +320,9 @@ export class QuickRunDown {
     }
     return good;
   }
+}
+
+/** How much of a relaxation voltage is left at the end of each cue. */
+function fillDecays(decays: Float64Array, loads: CueLoads, relaxationTimeS: number): void {
+  for (let c = 0; c < loads.count; c++) decays[c] = Math.exp(-loads.durationsS[c]! / relaxationTimeS);
 }
