@@ -1,11 +1,12 @@
 import type { CalculationLine } from '../assess/assessment.js';
+import { beginDraws } from '../assess/certainty/draws.js';
 import { working } from '../assess/working.js';
 import { readAssumptions } from '../input/read-assumptions.js';
 import { readStudy } from '../input/read-study.js';
 import type { Result } from '../problem/issue.js';
 import { nearestName } from '../problem/nearest-name.js';
 import { type ReportWishes, resultsAlsoIn } from '../report/index.js';
-import { simulateCandidate } from '../simulate/candidate.js';
+import { nominalRun } from '../simulate/candidate.js';
 import type { StudyRequest } from './study.js';
 
 /** The working of one candidate; or the ids there are, when nobody has the one asked for. */
@@ -27,7 +28,9 @@ export function explainCandidate(
     return { ok: true, value: { found: false, known, nearest: nearestName(id, known) }, issues };
   }
   request.progress('computing the candidate');
-  const worked = working(study, candidate, simulateCandidate(study, candidate));
-  const lines = resultsAlsoIn(request.units ?? 'metric', study, worked);
+  const { believed } = beginDraws(study);
+  const same = believed.candidates.find((entry) => entry.id === id)!;
+  const worked = working(believed, same, nominalRun(study, believed, candidate));
+  const lines = resultsAlsoIn(request.units ?? 'metric', believed, worked);
   return { ok: true, value: { found: true, label: candidate.label, lines }, issues };
 }

@@ -23,7 +23,7 @@ import {
   toResults,
   weighingOf,
 } from '../report/index.js';
-import { simulateCandidate } from '../simulate/candidate.js';
+import { nominalRun, simulateCandidate } from '../simulate/candidate.js';
 import { carriedFiles } from './carried-files.js';
 import { inputHash, inputsAsRead } from './input-hash.js';
 import { type MissingCharacter, placed } from './missing-characters.js';
@@ -92,18 +92,18 @@ export function assessStudy(
   if (viewIssues.some(({ severity }) => severity === 'error')) return { ok: false, issues };
 
   // 2 Simulate: draws of what is not exactly known, begun elsewhere if anybody else is there; and meanwhile what
-  // each candidate does with the figures as they stand, before anybody judges it.
+  // each candidate does with the figures as they stand, or as the readings leave them, before anybody judges it.
   progress('computing the candidates');
-  const drawing = beginDraws(study, threads);
-  const runs = study.candidates.map((candidate) => simulateCandidate(study, candidate));
+  const { believed, finish } = beginDraws(study, threads);
+  const runs = study.candidates.map((candidate) => nominalRun(study, believed, candidate));
 
   // 3 Judge: limits, scores, what the draws say of them, lesser changes, the day, and the verdict.
   const inputs = inputsAsRead(files);
   const hash = inputHash(inputs, templates[assumptionsFile] ?? '', changes);
   const assessment = conclude(
-    study,
+    believed,
     runs,
-    drawing,
+    finish,
     { version, inputHash: hash, inputs },
     {
       simulate: (changed, candidate) => simulateCandidate(changed, candidate, 'sketch'),
@@ -115,7 +115,11 @@ export function assessStudy(
       ...(request.keepChoice && { keepChoice: request.keepChoice }),
     },
   );
-  return { ok: true, value: assessment, issues };
+  return {
+    ok: true,
+    value: { ...assessment, study, believed: believed === study ? null : believed },
+    issues,
+  };
 }
 
 /** The assessment as the files of a report: `results.json`, and the pages in the wanted formats. */

@@ -45,6 +45,7 @@ export function assess(study: Study, runs: CandidateRun[], context: AssessmentCo
     draws: 0,
     inputHash: context.inputHash,
     study,
+    believed: null,
     candidates,
     leader: first?.passes === true ? first.id : null,
     baseline: study.baselineId,

@@ -166,6 +166,8 @@ export interface Assessment {
   inputHash: string;
   /** ISO time of the run, or the study's date; set by the caller so that results stay reproducible. */
   study: Study;
+  /** The study that single figures are computed from, where readings have moved them; null: that as read. */
+  believed: Study | null;
   /** In rank order. */
   candidates: CandidateAssessment[];
   leader: string | null;

@@ -90,18 +90,60 @@ export function prepareCandidate(study: Study, candidate: Candidate): PreparedCa
  */
 export type Thoroughness = 'full' | 'sketch';
 
-/** Everything that follows for one candidate from the nominal figures of a study. */
+/** What a listing itself says of a candidate, whatever its figures are believed to be. */
+export interface Listing extends Pick<CandidateRun, 'findings' | 'assumed'> {
+  stallEffort: number;
+}
+
+/** What the listing of a candidate cannot mean, and what had to be assumed where it is blank. */
+export function listingOf(
+  study: Study,
+  candidate: Candidate,
+  prepared = prepareCandidate(study, candidate),
+): Listing {
+  const { drive, bus } = prepared.model;
+  return {
+    findings: sheetFindings(
+      driveTypes[candidate.kind],
+      candidate.sheet,
+      candidate.typical,
+      drive,
+      bus.nominalV,
+    ),
+    assumed: assumedOf(study, candidate, prepared),
+    stallEffort: drive.listedStallEffort,
+  };
+}
+
+/**
+ * What a candidate does with single figures.
+ * @param study as read
+ * @param believed the same, or what readings leave of it
+ * @param candidate of the study as read
+ */
+export function nominalRun(study: Study, believed: Study, candidate: Candidate): CandidateRun {
+  if (believed === study) return simulateCandidate(study, candidate);
+  const same = believed.candidates.find(({ id }) => id === candidate.id)!;
+  return simulateCandidate(believed, same, 'full', listingOf(study, candidate));
+}
+
+/**
+ * Everything that follows for one candidate from the nominal figures of a study.
+ * @param listing of the candidate as read, where its figures are no longer those
+ */
 export function simulateCandidate(
   study: Study,
   candidate: Candidate,
   thoroughness: Thoroughness = 'full',
+  listing?: Listing,
 ): CandidateRun {
   const full = thoroughness === 'full';
   const fineness = full ? fine : coarse;
   const type = driveTypes[candidate.kind];
   const prepared = prepareCandidate(study, candidate);
   const { model, pack } = prepared;
-  const { sheet, typical } = candidate;
+  const { sheet } = candidate;
+  const listed = listing ?? listingOf(study, candidate, prepared);
   const leadIn = new CuePlayer(model, study.show.leadIn, study.loads, fineness).play();
   const loop = new CuePlayer(model, study.show.loop, study.loads, fineness).play();
   const stretches = [...leadIn.stretches, ...loop.stretches];
@@ -152,7 +194,7 @@ export function simulateCandidate(
   };
   return {
     id: candidate.id,
-    motor: motorOutcome(model),
+    motor: { ...motorOutcome(model), listedStallEffort: listed.stallEffort },
     nominal,
     demand: {
       peakCurrentA: peakA,
@@ -167,12 +209,12 @@ export function simulateCandidate(
     },
     failures: [...candidateFailures(study, model, leadIn, loop, efforts), ...linkage.failures],
     findings: [
-      ...sheetFindings(type, sheet, typical, model.drive, model.bus.nominalV),
+      ...listed.findings,
       ...linkage.findings,
       ...(full ? warmFindings(study, model, loop, heat.outcome.windingTemperatureK) : []),
       ...powerFindings(study, candidate, prepared),
     ],
-    assumed: assumedOf(study, candidate, prepared),
+    assumed: listed.assumed,
   };
 }
 

@@ -36,7 +36,7 @@ function concluded(study: Study, depth: 'ranking' | 'report' = 'report') {
     depth,
     progress() {},
   };
-  return conclude(study, runs, beginDraws(study), { version: '0', inputHash: '', inputs: [] }, tools);
+  return conclude(study, runs, beginDraws(study).finish, { version: '0', inputHash: '', inputs: [] }, tools);
 }
 
 /** Demo one with the readings of its example file. */
@@ -91,7 +91,7 @@ describe('demo one, concluded', { timeout: 120_000 }, () => {
   });
 
   it('does not depend on how the draws are split', () => {
-    const { ensemble } = beginDraws(study)();
+    const { ensemble } = beginDraws(study).finish();
     const run = new EnsembleRun(study, study.candidates, study.drawsCount);
     const outcomes = run.emptyOutcomes();
     for (const [from, to] of [

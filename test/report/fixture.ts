@@ -127,6 +127,7 @@ export function createAssessment(changes: Partial<Assessment> = {}): Assessment 
     draws: 0,
     inputHash: '3f9ac21be04d7786c1b5a0e94b1f6f0d2f1f2a6f3e7f3bb0f6e0c4f0f58d9a21',
     study: createStudy(candidates),
+    believed: null,
     candidates,
     leader: 'worm-relay',
     baseline: 'servo-now',

@@ -3,5 +3,10 @@ import type { Filling } from '../template/fill-template.js';
 
 /** What the calculation leaves out; all wording, no figures. */
 export function notModelledSection({ assessment }: ReportContext): Filling[] {
-  return [{ values: { has_draws: assessment.certainty !== null }, charts: {} }];
+  return [
+    {
+      values: { has_draws: assessment.certainty !== null, believed: assessment.believed !== null },
+      charts: {},
+    },
+  ];
 }

@@ -16,6 +16,7 @@ export function workingSection(context: ReportContext): Filling[] {
     candidates: listed(context.focus.map(({ label }) => label)),
     apart: apartWords(context),
     not_si: context.system !== 'metric',
+    believed: context.assessment.believed !== null,
     working: { blocks },
   };
   return [{ values, charts: {} }];
@@ -63,7 +64,8 @@ function calculation({ quantity, equation, numbers, result, source }: Calculatio
 }
 
 function linesOf(context: ReportContext, assessed: CandidateAssessment): CalculationLine[] {
-  const { study, protection } = context.assessment;
+  const { believed, protection } = context.assessment;
+  const study = believed ?? context.assessment.study;
   const candidate = study.candidates.find(({ id }) => id === assessed.id);
   if (candidate === undefined) return [];
   const demand = protection.find((entry) => entry.candidate === assessed.id);

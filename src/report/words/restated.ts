@@ -8,14 +8,14 @@ import { trueMinus } from './figures.js';
  * numbers stay in SI, and the texts of the user as they are: what a file says is shown as it says it.
  */
 export function restatedAssessment(assessment: Assessment, system: UnitSystem): Assessment {
-  const { study, inputs, ...told } = assessment;
+  const { study, believed, inputs, ...told } = assessment;
   const names = new Set(namesIn(study));
   const inUnits = system === 'metric' ? (text: string) => text : restater(displaySystems[system], [...names]);
   const restate = (text: string) => (names.has(text) ? text : trueMinus(inUnits(text)));
   const provenance = study.provenance.map((entry) =>
     typeof entry.value === 'number' ? { ...entry, shown: restate(entry.shown) } : entry,
   );
-  return { ...restatedTree(told, restate), study: { ...study, provenance }, inputs };
+  return { ...restatedTree(told, restate), study: { ...study, provenance }, believed, inputs };
 }
 
 /** A working stays in SI, where its equations hold; its results are given in the other units as well. */
