@@ -3,13 +3,8 @@ import { type SafetyFigures, safetyFigures } from '../assess/safety/safety-figur
 import type { Result } from '../problem/issue.js';
 import { nearestName } from '../problem/nearest-name.js';
 import { printable } from '../problem/printable.js';
-import {
-  buildSheet,
-  type Fact,
-  type ReportDocument,
-  type ReportWishes,
-  templateError,
-} from '../report/index.js';
+import { type Fact, type ReportDocument, type ReportWishes, templateError } from '../report/index.js';
+import { buildSheet } from '../report/pages.js';
 import { tipMotion } from '../simulate/tip-motion.js';
 import { placed } from './missing-characters.js';
 import { assessStudy, type ReportFiles, type ReportSetting, type StudyRequest } from './study.js';

@@ -14,15 +14,7 @@ import type { DecimalMark } from '../render/csv/render-csv.js';
 import { type FormatName, formats } from '../render/index.js';
 import { renderJson } from '../render/json/render-json.js';
 import { renderTerminal, type TerminalOptions } from '../render/terminal/render-terminal.js';
-import {
-  buildReport,
-  exportTable,
-  type ReportWishes,
-  summarise,
-  type Templates,
-  toResults,
-  weighingOf,
-} from '../report/index.js';
+import { type ReportWishes, summarise, type Templates, toResults } from '../report/index.js';
 import { nominalRun, simulateCandidate } from '../simulate/candidate.js';
 import { carriedFiles } from './carried-files.js';
 import { inputHash, inputsAsRead } from './input-hash.js';
@@ -131,6 +123,7 @@ export async function reportFiles(
   // 4 Tell: headings, tables, charts and cautions as data, in the wording of the templates. The PDF carries all that
   // it was made from.
   request.progress('writing the report');
+  const { buildReport, weighingOf } = await import('../report/pages.js');
   const { templates } = request;
   const { page, date, choice, formats: wanted = ['pdf'] } = setting;
   const results = { name: carriedNames.results, bytes: bytesOf(resultsText(assessment)) };
@@ -138,7 +131,7 @@ export async function reportFiles(
   document.keywords.push(`results ${sha256Of(results.bytes)}`);
   const report = {
     document,
-    summary: summarise(assessment, templates, date, request),
+    summary: () => summarise(assessment, templates, date, request),
     results: toResults(assessment),
     attachments: carriedFiles({ ...request, setting, results }),
     ...(choice && { weighing: weighingOf(assessment, choice, templates, date, request) }),
@@ -162,10 +155,11 @@ export async function reportFiles(
  *
  * @throws TemplateError with everything that the templates ask for and nobody knows
  */
-export function checkWording(
+export async function checkWording(
   assessment: Assessment,
   request: Pick<StudyRequest, 'templates'> & ReportWishes,
-): void {
+): Promise<void> {
+  const { buildReport } = await import('../report/pages.js');
   buildReport(assessment, request.templates, '', request);
 }
 
@@ -179,6 +173,7 @@ export function resultsText(assessment: Assessment, issues?: readonly Issue[]): 
 
 /** The ranking with every outcome, for a spreadsheet; see `renderCsv`. */
 export async function rankingCsv(assessment: Assessment, decimal?: DecimalMark): Promise<string> {
+  const { exportTable } = await import('../report/pages.js');
   const { renderCsv } = await import('../render/csv/render-csv.js');
   return renderCsv(exportTable(toResults(assessment)), decimal);
 }

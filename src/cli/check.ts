@@ -22,10 +22,12 @@ async function check(folder: string, options: CheckOptions, shell: Shell): Promi
   const { assessStudy, checkWording } = await import('../app/study.js');
   const { checkText } = await import('../app/check-text.js');
   const { checkData } = await import('../app/check-data.js');
-  const assess = (reading: Reading) => {
+  const assess = async (reading: Reading) => {
     const assessed = assessStudy(reading);
     // Faults in wording of one's own show only when a report is made with it.
-    if (assessed.ok && options.templates !== undefined) checkWording(assessed.value, reading);
+    if (assessed.ok && options.templates !== undefined) {
+      await checkWording(assessed.value, reading);
+    }
     return assessed;
   };
   const worked = await withStudy(shell, folder, [], assess, options);

@@ -46,7 +46,7 @@ export async function ownWording(
 async function putTogether(reading: Reading): Promise<Result<never>> {
   const { assessStudy, checkWording } = await import('../app/study.js');
   const assessed = assessStudy(reading, 'ranking');
-  if (assessed.ok) checkWording(assessed.value, reading);
+  if (assessed.ok) await checkWording(assessed.value, reading);
   return { ok: false, issues: assessed.issues };
 }
 

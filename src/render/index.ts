@@ -1,5 +1,4 @@
-import { exportTable, type ReportDocument, type ReportSummary, type Results } from '../report/index.js';
-import type { Weighing } from '../report/weighing.js';
+import type { ReportDocument, ReportSummary, Results, Weighing } from '../report/index.js';
 import type { DecimalMark } from './csv/render-csv.js';
 import type { Attachment } from './pdf/attach.js';
 import type { PageSize } from './pdf/style.js';
@@ -7,7 +6,8 @@ import type { PageSize } from './pdf/style.js';
 /** What the formats are made from: the report, its summary, and the bare results. */
 export interface Renderable {
   document: ReportDocument;
-  summary: ReportSummary;
+  /** Put together when a format asks for it. */
+  summary(): ReportSummary;
   results: Results;
   /** What a reader of the page may set otherwise; left out for a page that only shows. */
   weighing?: Weighing;
@@ -67,6 +67,7 @@ export const formats: Record<FormatName, Format> = {
   csv: {
     fileName: 'ranking.csv',
     render: async ({ results }, { decimal }) => {
+      const { exportTable } = await import('../report/pages.js');
       const { renderCsv } = await import('./csv/render-csv.js');
       return asBytes(renderCsv(exportTable(results), decimal));
     },
@@ -75,7 +76,7 @@ export const formats: Record<FormatName, Format> = {
     fileName: null,
     render: async ({ summary }, settings) => {
       const { renderTerminal } = await import('./terminal/render-terminal.js');
-      return asBytes(renderTerminal(summary, settings));
+      return asBytes(renderTerminal(summary(), settings));
     },
   },
 };

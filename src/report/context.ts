@@ -41,6 +41,16 @@ export interface ReportContext {
   date: string;
 }
 
+/** Assessments as they are told in each system of units: every rendering of one starts from the same. */
+const told = new WeakMap<Assessment, Partial<Record<UnitSystem, Assessment>>>();
+
+function toldIn(source: Assessment, system: UnitSystem): Assessment {
+  const known = told.get(source) ?? {};
+  told.set(source, known);
+  known[system] ??= restatedAssessment(cleanTree(source), system);
+  return known[system];
+}
+
 /**
  * Prepares an assessment for the pages: texts from files are cleaned, equal labels told apart by their ids.
  *
@@ -52,7 +62,7 @@ export function reportContext(
   date: string,
   { images = {}, units: system = 'metric' }: ReportWishes = {},
 ): ReportContext {
-  const assessment = restatedAssessment(cleanTree(source), system);
+  const assessment = toldIn(source, system);
   const candidates = withDistinctLabels(assessment.candidates);
   const byId = (id: string | null) => candidates.find((candidate) => candidate.id === id) ?? null;
   const [leader, baseline] = [byId(assessment.leader), byId(assessment.baseline)];

@@ -1,8 +1,6 @@
-export { buildReport } from './build-report.js';
-export { buildSheet } from './build-sheet.js';
 export type { ReportWishes } from './context.js';
 export type * from './document.js';
-export { type ExportCell, type ExportTable, exportTable } from './export/export-table.js';
+export type { ExportCell, ExportTable } from './export/export-table.js';
 export { type Results, toResults } from './results.js';
 export { type ReportSummary, type SummaryRow, summarise } from './summary.js';
 export { checkTemplates } from './template/check-templates.js';
@@ -13,6 +11,6 @@ export {
   type Templates,
   templateError,
 } from './template/template-error.js';
-export { type Weighing, weighingOf } from './weighing.js';
+export type { Weighing } from './weighing.js';
 export { cleanText, cleanTree } from './words/clean.js';
 export { restatedAssessment, resultsAlsoIn } from './words/restated.js';

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { assessStudy, rankingText, resultsText } from '../../src/app/study.js';
 import type { Assessment } from '../../src/assess/assessment.js';
-import { type Block, buildReport } from '../../src/report/index.js';
+import type { Block } from '../../src/report/index.js';
+import { buildReport } from '../../src/report/pages.js';
 import { blocksText } from '../report/document-text.js';
 import { readTemplates } from '../report/templates.js';
 import { demoFiles, request } from './demo.js';

@@ -9,7 +9,8 @@ import { assessStudy } from '../../src/app/study.js';
 import type { Assessment } from '../../src/assess/assessment.js';
 import type { InputFile } from '../../src/input/files.js';
 import { type FormatName, formats, type Renderable } from '../../src/render/index.js';
-import { buildReport, summarise, toResults } from '../../src/report/index.js';
+import { summarise, toResults } from '../../src/report/index.js';
+import { buildReport } from '../../src/report/pages.js';
 import { request } from '../app/demo.js';
 import { pdfPages } from '../render/pdf-text.js';
 import { readTemplates } from '../report/templates.js';
@@ -30,7 +31,7 @@ function assessmentOf(files: InputFile[]): Assessment {
 
 const renderable = (assessment: Assessment): Renderable => ({
   document: buildReport(assessment, templates, date),
-  summary: summarise(assessment, templates, date),
+  summary: () => summarise(assessment, templates, date),
   results: toResults(assessment),
 });
 

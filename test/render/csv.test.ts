@@ -4,7 +4,8 @@ import { dialectOf } from '../../src/input/dialect.js';
 import { recordsOf } from '../../src/input/records.js';
 import { renderCsv } from '../../src/render/csv/render-csv.js';
 import { formats } from '../../src/render/index.js';
-import { type ExportTable, exportTable, toResults } from '../../src/report/index.js';
+import { type ExportTable, toResults } from '../../src/report/index.js';
+import { exportTable } from '../../src/report/pages.js';
 import { createDrawnAssessment } from '../report/fixture.js';
 
 const table = exportTable(toResults(createDrawnAssessment()));

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { formats } from '../../src/render/index.js';
-import { buildReport, summarise, toResults } from '../../src/report/index.js';
+import { summarise, toResults } from '../../src/report/index.js';
+import { buildReport } from '../../src/report/pages.js';
 import { createAssessment } from '../report/fixture.js';
 import { readTemplates } from '../report/templates.js';
 
@@ -9,7 +10,7 @@ describe('the formats of a report', () => {
   const templates = readTemplates();
   const renderable = {
     document: buildReport(assessment, templates, '2026-01-01'),
-    summary: summarise(assessment, templates, '2026-01-01'),
+    summary: () => summarise(assessment, templates, '2026-01-01'),
     results: toResults(assessment),
   };
   const settings = { pageSize: 'Letter' as const, width: 80, colour: false };

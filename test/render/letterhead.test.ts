@@ -1,7 +1,8 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { readPicture } from '../../src/app/templates/read-picture.js';
 import { type FontBytes, loadFonts, renderPdf } from '../../src/render/pdf/index.js';
-import { buildReport, type ReportImage } from '../../src/report/index.js';
+import type { ReportImage } from '../../src/report/index.js';
+import { buildReport } from '../../src/report/pages.js';
 import { createAssessment } from '../report/fixture.js';
 import { readTemplates } from '../report/templates.js';
 import { pdfPages } from './pdf-text.js';

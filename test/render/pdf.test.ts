@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { type FontBytes, loadFonts, renderPdf } from '../../src/render/pdf/index.js';
-import { buildReport, type ReportDocument } from '../../src/report/index.js';
+import type { ReportDocument } from '../../src/report/index.js';
+import { buildReport } from '../../src/report/pages.js';
 import { blocksOf } from '../report/document-text.js';
 import { createAssessment, createDrawnAssessment } from '../report/fixture.js';
 import { readTemplates } from '../report/templates.js';

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { placeLabels } from '../../src/report/charts/place-labels.js';
 import { spreadApart } from '../../src/report/charts/spread-apart.js';
-import { buildReport, type ChartBlock } from '../../src/report/index.js';
+import type { ChartBlock } from '../../src/report/index.js';
+import { buildReport } from '../../src/report/pages.js';
 import { bestTurn, tightest } from '../../src/report/tables/fit-table.js';
 import { blocksOf } from './document-text.js';
 import { createAssessment, createDrawnAssessment } from './fixture.js';

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { renderJson } from '../../src/render/json/render-json.js';
-import { buildReport, toResults } from '../../src/report/index.js';
+import { toResults } from '../../src/report/index.js';
+import { buildReport } from '../../src/report/pages.js';
 import { blocksOf, blocksText, sectionOf } from './document-text.js';
 import { createDrawnAssessment } from './fixture.js';
 import { readTemplates } from './templates.js';

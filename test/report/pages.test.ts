@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Assessment } from '../../src/assess/assessment.js';
-import { buildReport } from '../../src/report/index.js';
+import { buildReport } from '../../src/report/pages.js';
 import { blocksOf, blocksText, sectionOf } from './document-text.js';
 import { createAssessment, createDrawnAssessment } from './fixture.js';
 import { readTemplates } from './templates.js';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { buildReport } from '../../src/report/index.js';
+import { buildReport } from '../../src/report/pages.js';
 import { blocksOf, blocksText, documentText, sectionOf } from './document-text.js';
 import { createAssessment } from './fixture.js';
 import { readTemplates } from './templates.js';

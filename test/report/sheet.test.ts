@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type SafetyFigures, safetyFigures } from '../../src/assess/safety/safety-figures.js';
-import { buildSheet, type ReportDocument } from '../../src/report/index.js';
+import type { ReportDocument } from '../../src/report/index.js';
+import { buildSheet } from '../../src/report/pages.js';
 import { blocksOf, documentText } from './document-text.js';
 import { createDrawnAssessment } from './fixture.js';
 import { readTemplates } from './templates.js';

@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { renderHtml } from '../../../src/render/html/render-html.js';
 import { loadFonts, renderPdf } from '../../../src/render/pdf/index.js';
-import { buildReport } from '../../../src/report/index.js';
+import { buildReport } from '../../../src/report/pages.js';
 import { createDrawnAssessment } from '../../report/fixture.js';
 import { readTemplates } from '../../report/templates.js';
 import { variants } from '../../report/variants.js';
