@@ -54,10 +54,10 @@ function aloneWords({ earlier, singles }: Comparison['explained']): string[] {
       ...(kindOf(single) === kindOf(earlier) ? [] : [single.verdict.sentence]),
       ...(single.ranking.join() === earlier.candidates.map(({ id }) => id).join()
         ? []
-        : [`ranking ${single.ranking.join(', ')}`]),
-      ...(single.bandsGiven ? [] : ['no bands, figures nominal']),
+        : [`Ranking: ${single.ranking.join(', ')}.`]),
+      ...(single.bandsGiven ? [] : ['No bands, figures nominal.']),
     ];
-    return moved.length === 0 ? [] : [`${single.change.name} alone: ${moved.join('; ')}`];
+    return moved.length === 0 ? [] : [`${single.change.name} alone: ${moved.join(' ')}`];
   });
   const others = lines.length === 0 ? 'No change' : 'No other change';
   return lines.length === singles.length

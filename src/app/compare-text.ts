@@ -3,7 +3,7 @@ import { printable, quoted } from '../problem/printable.js';
 import type { Comparison } from './compare.js';
 import { answerLines } from './compare-answer.js';
 import { effectLines } from './compare-table.js';
-import { allKeyFigures, differs, keyFigures, type RecordedCandidate } from './records-figures.js';
+import { allKeyFigures, differs, type RecordedCandidate } from './records-figures.js';
 import { wrapped } from './wrap.js';
 
 /** What `compare` says. */
@@ -40,16 +40,12 @@ function programLines({ decisions, filed, explained, candidate }: Comparison, wi
     if (!before || after === undefined) return [];
     // A record without draws has no medians and another score; what it has is compared as it stands.
     const isDrawn = before.leadProbability !== null;
-    const nominal = { ...after, uncertain: {}, score: before.score };
+    const now = isDrawn ? after : { ...after, uncertain: {}, score: before.score };
     const moved = allKeyFigures.filter(
-      ({ name, read }) =>
-        (isDrawn || name !== keyFigures.leads.name) && differs(read(before), read(isDrawn ? after : nominal)),
+      ({ read }) => read(before) !== null && differs(read(before), read(now)),
     );
     if (moved.length === 0) return [];
-    const figures = moved.map(({ name, read, show }) => {
-      const value = read(before);
-      return `${name} ${value === null ? '–' : show(value)}`;
-    });
+    const figures = moved.map(({ name, read, show }) => `${name} ${show(read(before)!)}`);
     const text = `${decision.id} was filed by version ${decision.version}, model ${decision.modelVersion}, with ${figures.join(', ')}.`;
     return wrapped(printable(text), width, '', '  ');
   });
