@@ -52,9 +52,7 @@ function aloneWords({ earlier, singles }: Comparison['explained']): string[] {
   const lines = singles.flatMap((single) => {
     const moved = [
       ...(kindOf(single) === kindOf(earlier) ? [] : [single.verdict.sentence]),
-      ...(single.ranking.join() === earlier.candidates.map(({ id }) => id).join()
-        ? []
-        : [`Ranking: ${single.ranking.join(', ')}.`]),
+      ...(keepsOrder(earlier, single.ranking) ? [] : [`Ranking: ${single.ranking.join(', ')}.`]),
       ...(single.bandsGiven ? [] : ['No bands, figures nominal.']),
     ];
     return moved.length === 0 ? [] : [`${single.change.name} alone: ${moved.join(' ')}`];
@@ -63,6 +61,12 @@ function aloneWords({ earlier, singles }: Comparison['explained']): string[] {
   return lines.length === singles.length
     ? lines
     : [...lines, `${others} alone gives another verdict or ranking.`];
+}
+
+/** Whether those who are in both stand in the same order. */
+function keepsOrder({ candidates }: Standing, ranking: readonly string[]): boolean {
+  const before = candidates.map(({ id }) => id).filter((id) => ranking.includes(id));
+  return ranking.filter((id) => before.includes(id)).join() === before.join();
 }
 
 /** What is advised; the shares of draws in its sentence move with every change. */

@@ -1,6 +1,7 @@
 import { printable } from '../problem/printable.js';
-import { formatNumber, formatValue } from '../quantity/format.js';
+import { formatNumber, formatQuantity, formatValue } from '../quantity/format.js';
 import type { Criterion } from '../study/choosing.js';
+import { criterionFacts } from '../study/choosing-fields.js';
 import type { Study } from '../study/study.js';
 import type { StudyChange } from './compare-changes.js';
 import { historyOf, withHistories } from './compare-histories.js';
@@ -67,9 +68,13 @@ export function criterionChanges(earlier: Study, later: Study): StudyChange[] {
   });
 }
 
-function criterionWords({ weightScore, must }: Criterion): string {
-  const limit = must === null ? '' : `, must (${formatNumber(must.bound)})`;
-  return `weight ${formatNumber(weightScore)}${limit}`;
+function criterionWords({ id, weightScore, must }: Criterion): string {
+  const weight = `weight ${formatNumber(weightScore)}`;
+  if (must === null) return weight;
+  const { dimension, habitualUnit } = criterionFacts[id];
+  if (dimension === null) return `${weight}, must`;
+  const bound = habitualUnit ? formatValue(must.bound, habitualUnit) : formatQuantity(must.bound, dimension);
+  return `${weight}, must be ${must.direction.replace('-', ' ')} ${bound}`;
 }
 
 /** Readings of measured.csv that came, went, or are others: each makes the draws agree with it. */

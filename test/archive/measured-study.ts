@@ -85,6 +85,6 @@ export const drawnTools: DecideTools = {
   report: quickReport,
 };
 
-/** What results.json of a record says, read as any other program would read it. */
+/** What results.json of a record says, read without help of the program. */
 export const filedResults = (folder: string) =>
   JSON.parse(readFileSync(join(folder, 'data/results.json'), 'utf8'));
