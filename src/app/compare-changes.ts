@@ -2,7 +2,16 @@ import { printable } from '../problem/printable.js';
 import { formatNumber } from '../quantity/format.js';
 import type { Provenance } from '../study/provenance.js';
 import type { Study } from '../study/study.js';
-import { criterionChanges, cueWords, exchanged, idsOf, listChange, packChange } from './compare-parts.js';
+import { historyOf, respread, withHistories, withHistory, withSpreads } from './compare-histories.js';
+import {
+  criterionChanges,
+  dayChanges,
+  featureChange,
+  packChange,
+  readingChanges,
+  showChanges,
+} from './compare-parts.js';
+import { mergedOrder, withRow } from './compare-rows.js';
 import { type Leaf, leavesOf, type Path, withLeaf } from './compare-tree.js';
 import { inputName } from './records-shown.js';
 
@@ -16,8 +25,10 @@ export interface StudyChange {
   later: string;
   /** The only candidate it concerns; null when it may concern all. */
   candidate: string | null;
-  /** Whether what a candidate does may move with it; else only what that is worth. */
-  movesRuns: boolean;
+  /**
+   * What moves with it: `runs`, what candidates do; `draws`, only how that is spread; `worth`, only what it is worth.
+   */
+  reach: 'runs' | 'draws' | 'worth';
   /** The earlier study with this one thing as in the later. */
   apply(study: Study): Study;
 }
@@ -42,23 +53,22 @@ const comparedParts = [
 
 /** Everything in which two studies differ that could move a result, in the order of the study. */
 export function studyChanges(earlier: Study, later: Study): StudyChange[] {
-  const isOtherPack = earlier.pack.id !== later.pack.id;
-  const parts = comparedParts.filter((part) => part !== 'pack' || !isOtherPack);
+  const wholes = {
+    feature: earlier.feature.kind === later.feature.kind ? null : featureChange(earlier, later),
+    pack: earlier.pack.id === later.pack.id ? null : packChange(earlier, later),
+  };
+  const parts = comparedParts.flatMap((part) => {
+    const whole = part === 'feature' || part === 'pack' ? wholes[part] : null;
+    return whole ?? treeChanges(earlier, later, [part]);
+  });
   return [
-    ...parts.flatMap((part) => treeChanges(earlier, later, [part])),
-    ...(isOtherPack ? [packChange(earlier, later)] : []),
+    ...parts,
     ...entryChanges(earlier, later, 'loads', 'load', () => 'there'),
-    ...listChange('cue list', earlier, later, 'show', cueWords),
+    ...showChanges(earlier, later),
     ...entryChanges(earlier, later, 'candidates', 'candidate', ({ kind }) => kind),
     ...criterionChanges(earlier, later),
-    ...listChange('event day', earlier, later, 'day', ({ day }) => `${day.length} blocks`),
-    ...listChange(
-      'measurements',
-      earlier,
-      later,
-      'measured',
-      ({ measured }) => `${measured.length} readings`,
-    ),
+    ...dayChanges(earlier, later),
+    ...readingChanges(earlier, later),
     ...spreadChanges(earlier, later),
   ];
 }
@@ -81,28 +91,29 @@ function leafChange(
   key: string,
   old: Leaf | undefined,
   next: Leaf | undefined,
-): StudyChange[] {
+): StudyChange {
   const leaf = (next ?? old)!;
   const [before, after] = [historyOf(earlier, key), historyOf(later, key)];
   const history = after ?? before;
   const [list, owner] = leaf.path as [string, string | undefined];
   const bare = leaf.path.length > 2 ? `${leaf.path.at(-1)} of ${owner}` : key;
-  return [
-    {
-      name: history === undefined ? bare : inputName(history),
-      kind: 'value',
-      earlier: shown(old, before),
-      later: shown(next, after),
-      candidate: list === 'candidates' ? owner! : null,
-      movesRuns: true,
-      apply: (study) => withHistory(withLeaf(study, leaf.path, next), key, after),
-    },
-  ];
+  const changed = (study: Study) => withHistory(withLeaf(study, leaf.path, next), key, after);
+  return {
+    name: history === undefined ? bare : inputName(history),
+    kind: 'value',
+    earlier: shown(old, before),
+    later: shown(next, after),
+    candidate: list === 'candidates' ? owner! : null,
+    reach: 'runs',
+    apply: isSource(key) ? (study) => withSpreads(changed(study), later, ownerOf(key)) : changed,
+  };
 }
 
-function historyOf({ provenance }: Study, path: string): Provenance | undefined {
-  return provenance.find((entry) => entry.path === path);
-}
+/** Whether a choice says where all figures of a drive or pack come from, and so how far they may be off. */
+const isSource = (path: string): boolean => path.endsWith('.figuresFrom');
+
+/** Path of the drive, load or pack that a value belongs to, with its last dot. */
+const ownerOf = (path: string): string => /^(candidates|loads)\.[^.]+\.|^[^.]+\./.exec(path)?.[0] ?? path;
 
 function shown(leaf: Leaf | undefined, history: Provenance | undefined): string {
   if (leaf === undefined) return 'not there';
@@ -114,12 +125,6 @@ function shown(leaf: Leaf | undefined, history: Provenance | undefined): string 
   return (leaf.value as { id?: string }).id ?? 'another';
 }
 
-/** The study with the history of one value replaced, so that its spread comes along. */
-function withHistory(study: Study, path: string, history: Provenance | undefined): Study {
-  const others = study.provenance.filter((entry) => entry.path !== path);
-  return { ...study, provenance: history === undefined ? others : [...others, history] };
-}
-
 /** Differences of the entries of a list by their ids; one that came, went or is of another kind counts as a whole. */
 function entryChanges<Part extends 'loads' | 'candidates'>(
   earlier: Study,
@@ -129,10 +134,10 @@ function entryChanges<Part extends 'loads' | 'candidates'>(
   kindOf: (entry: Study[Part][number]) => string,
 ): StudyChange[] {
   const entries = (study: Study) => study[part] as Study[Part][number][];
-  return idsOf(entries(earlier), entries(later)).flatMap((id) => {
-    const find = (study: Study) => entries(study).find((entry) => entry.id === id);
-    const [old, next] = [find(earlier), find(later)];
-    const [before, after] = [old, next].map((entry) => (entry === undefined ? 'not there' : kindOf(entry)));
+  const idsOf = (study: Study) => entries(study).map(({ id }) => id);
+  return mergedOrder(idsOf(earlier), idsOf(later)).flatMap((id) => {
+    const found = [earlier, later].map((study) => entries(study).find((entry) => entry.id === id));
+    const [before, after] = found.map((entry) => (entry === undefined ? 'not there' : kindOf(entry)));
     if (before === after) return treeChanges(earlier, later, [part, id]);
     const change: StudyChange = {
       name: `${word} ${id}`,
@@ -140,28 +145,32 @@ function entryChanges<Part extends 'loads' | 'candidates'>(
       earlier: before!,
       later: after!,
       candidate: part === 'candidates' ? id : null,
-      movesRuns: true,
-      apply: (study) => ({ ...study, [part]: exchanged(entries(study), id, next) }),
+      reach: 'runs',
+      apply: (study) =>
+        withHistories(
+          withRow(study, later, part, (entry) => entry.id, id),
+          later,
+          `${part}.${id}.`,
+        ),
     };
     return [change];
   });
 }
 
-/** Values that stayed and are known better or worse. */
+/** Values that stayed and are known better or worse, but where that follows from another source of all figures. */
 function spreadChanges(earlier: Study, later: Study): StudyChange[] {
-  return later.provenance.flatMap((after) => {
-    const before = historyOf(earlier, after.path);
-    if (before === undefined || before.value !== after.value) return [];
-    if (JSON.stringify(before.spread) === JSON.stringify(after.spread)) return [];
-    const change: StudyChange = {
+  const resourced = later.provenance
+    .filter(({ path, value }) => isSource(path) && historyOf(earlier, path)?.value !== value)
+    .map(({ path }) => ownerOf(path));
+  return respread(earlier, later)
+    .filter(({ path }) => !resourced.includes(ownerOf(path)))
+    .map((after) => ({
       name: inputName(after),
       kind: 'spread',
-      earlier: printable(before.shown),
+      earlier: printable(historyOf(earlier, after.path)!.shown),
       later: printable(after.shown),
       candidate: null,
-      movesRuns: false,
+      reach: 'draws',
       apply: (study) => withHistory(study, after.path, after),
-    };
-    return [change];
-  });
+    }));
 }

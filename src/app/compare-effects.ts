@@ -1,16 +1,13 @@
-import { assess } from '../assess/assess.js';
-import { simulateCandidate } from '../simulate/candidate.js';
-import type { CandidateRun } from '../simulate/outcome.js';
 import type { Study } from '../study/study.js';
 import type { StudyChange } from './compare-changes.js';
-import { keyFigures, type RecordedCandidate } from './records-figures.js';
-import type { Simulate } from './records-predicted.js';
-
-/** What a study comes to: candidates in rank order, with the figures they are compared by. */
-export interface Standing {
-  leader: string | null;
-  candidates: RecordedCandidate[];
-}
+import {
+  type JudgedStudy,
+  type Judging,
+  judgeChanged,
+  judgeStudy,
+  type Standing,
+} from './compare-standing.js';
+import { allKeyFigures } from './records-figures.js';
 
 /** How a candidate moved. Differences by the names of the key figures; null where one of the two has no figure. */
 export interface CandidateMove {
@@ -25,6 +22,8 @@ export interface ChangeEffect {
   leader: string | null;
   /** Ids in rank order. */
   ranking: string[];
+  verdict: Standing['verdict'];
+  bandsGiven: boolean;
 }
 
 /** How the change between two studies comes about. */
@@ -34,77 +33,60 @@ export interface Explained {
   singles: ChangeEffect[];
   /** The later study against the earlier one. */
   together: CandidateMove[];
+  /** What the single changes do not add up to: what they do only in company. */
+  company: CandidateMove[];
 }
 
 /**
- * Explains what the changes between two studies do to their results: each alone on top of the earlier study, and
- * all of them together. A candidate whose inputs a change leaves alone is not computed again.
+ * Explains what the changes between two studies do to their results as reports state them, medians after calibration
+ * included: each alone on top of the earlier study, and all of them together. All draws are those of the reports, so
+ * that no figure here differs from one there.
  */
 export function explainChanges(
   earlier: Study,
   later: Study,
   changes: readonly StudyChange[],
-  progress: (step: string) => void,
-  simulate: Simulate = simulateCandidate,
+  judging: Judging,
 ): Explained {
-  const runs = runsOf(earlier, simulate);
-  const before = standingOf(earlier, runs);
-  const after = standingOf(later, runsOf(later, simulate));
-  const singles = changes.map((change, index): ChangeEffect => {
-    progress(`trying change ${index + 1} of ${changes.length}`);
-    const changed = change.apply(earlier);
-    const standing = standingOf(changed, movedRuns(changed, change, runs, simulate));
-    return {
-      change,
-      moves: movesBetween(before, standing),
-      leader: standing.leader,
-      ranking: standing.candidates.map(({ id }) => id),
-    };
+  const judged = judgeStudy(earlier, judging);
+  const before = judged.standing;
+  const after = judgeStudy(later, judging).standing;
+  const singles = changes.map((change, index) => {
+    judging.progress(`trying change ${index + 1} of ${changes.length}`);
+    return effectOf(judged, change, judging);
   });
-  return { earlier: before, later: after, singles, together: movesBetween(before, after) };
+  const together = movesBetween(before, after);
+  return { earlier: before, later: after, singles, together, company: companyOf(singles, together) };
 }
 
-function runsOf(study: Study, simulate: Simulate): CandidateRun[] {
-  return study.candidates.map((candidate) => simulate(study, candidate));
-}
-
-function movedRuns(
-  study: Study,
-  { candidate, movesRuns }: StudyChange,
-  runs: readonly CandidateRun[],
-  simulate: Simulate,
-): CandidateRun[] {
-  return study.candidates.map((entry) => {
-    const known = runs.find(({ id }) => id === entry.id);
-    const stays = known !== undefined && (!movesRuns || (candidate !== null && candidate !== entry.id));
-    return stays ? known : simulate(study, entry);
-  });
-}
-
-/** Judged on nominal figures, which is what single changes are told by. */
-function standingOf(study: Study, runs: CandidateRun[]): Standing {
-  const { leader, candidates } = assess(study, runs, { version: '', inputHash: '', inputs: [] });
-  return {
-    leader,
-    candidates: candidates.map(({ id, label, rank, passes, score, nominal }) => ({
-      id,
-      label,
-      rank,
-      passes,
-      score,
-      nominal,
-    })),
-  };
+function effectOf(judged: JudgedStudy, change: StudyChange, judging: Judging): ChangeEffect {
+  const { standing } = judgeChanged(judged, change, judging);
+  const { leader, verdict, bandsGiven, candidates } = standing;
+  const ranking = candidates.map(({ id }) => id);
+  return { change, moves: movesBetween(judged.standing, standing), leader, ranking, verdict, bandsGiven };
 }
 
 function movesBetween(earlier: Standing, later: Standing): CandidateMove[] {
   return earlier.candidates.flatMap((before) => {
     const after = later.candidates.find(({ id }) => id === before.id);
     if (after === undefined) return [];
-    const differences = keyFigures.map(({ name, read }): [string, number | null] => {
+    const differences = allKeyFigures.map(({ name, read }): [string, number | null] => {
       const [old, next] = [read(before), read(after)];
       return [name, old === null || next === null ? null : next - old];
     });
     return [{ candidate: before.id, differences: Object.fromEntries(differences) }];
+  });
+}
+
+/** The move of all changes together less the sum of the single ones; null where one of them has no figure. */
+function companyOf(singles: readonly ChangeEffect[], together: readonly CandidateMove[]): CandidateMove[] {
+  return together.map(({ candidate, differences }) => {
+    const alone = singles.map(({ moves }) => moves.find((move) => move.candidate === candidate)?.differences);
+    const rests = Object.entries(differences).map(([figure, all]): [string, number | null] => {
+      const parts = alone.map((move) => move?.[figure] ?? null);
+      if (all === null || parts.some((part) => part === null)) return [figure, null];
+      return [figure, all - parts.reduce<number>((sum, part) => sum + part!, 0)];
+    });
+    return { candidate, differences: Object.fromEntries(rests) };
   });
 }

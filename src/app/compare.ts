@@ -2,10 +2,11 @@ import * as say from '../archive/decision-messages.js';
 import type { FileOperations } from '../archive/file-operations.js';
 import { issueFor } from '../archive/read-archive.js';
 import type { DecisionRecord } from '../archive/record.js';
+import type { Threads } from '../assess/threads.js';
 import type { Issue, Result } from '../problem/issue.js';
 import { nearestName } from '../problem/nearest-name.js';
 import type { Templates } from '../report/index.js';
-import { type StudyChange, studyChanges } from './compare-changes.js';
+import { studyChanges } from './compare-changes.js';
 import { type Explained, explainChanges } from './compare-effects.js';
 import { findRecord } from './records-find.js';
 import { type RecordedResults, recordedResults } from './records-results.js';
@@ -21,6 +22,8 @@ export interface CompareRequest {
   templates: Templates;
   version: string;
   progress(step: string): void;
+  /** Others that compute draws meanwhile. */
+  threads?: Threads;
 }
 
 /** What changed between two records, and what each change does to the results. */
@@ -30,8 +33,8 @@ export interface Comparison {
   filed: Moved<RecordedResults | null>;
   /** Everything below is computed by the present program. */
   explained: Explained;
-  /** What is only known better or worse now. */
-  spreads: StudyChange[];
+  /** Whether readings of a measured.csv had a say in either. */
+  calibrated: boolean;
   /** The candidate whose figures are told; null when the two have none in common. */
   candidate: { id: string; label: string } | null;
 }
@@ -67,7 +70,6 @@ export function compareRecords(request: CompareRequest, files: FileOperations): 
   const chosen = [wanted, later.decision.choice.id, earlier.decision.choice.id, shared[0]?.id];
   const candidate = chosen.flatMap((id) => shared.find((entry) => entry.id === id) ?? [])[0];
   const changes = studyChanges(studyThen.value, studyNow.value);
-  const moving = changes.filter(({ kind }) => kind !== 'spread');
   request.progress('computing both records');
   return {
     ok: true,
@@ -75,8 +77,8 @@ export function compareRecords(request: CompareRequest, files: FileOperations): 
       comparison: {
         decisions: { earlier: earlier.decision, later: later.decision },
         filed: { earlier: recordedResults(earlier), later: recordedResults(later) },
-        explained: explainChanges(studyThen.value, studyNow.value, moving, request.progress),
-        spreads: changes.filter(({ kind }) => kind === 'spread'),
+        explained: explainChanges(studyThen.value, studyNow.value, changes, request),
+        calibrated: [studyThen, studyNow].some(({ value }) => value.measured.length > 0),
         candidate: candidate === undefined ? null : { id: candidate.id, label: candidate.label },
       },
     },

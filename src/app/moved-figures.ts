@@ -1,6 +1,6 @@
 import type { QuantityFigure } from '../archive/day-log.js';
 import { printable } from '../problem/printable.js';
-import { differs, keyFigures, type RecordedCandidate } from './records-figures.js';
+import { allKeyFigures, differs, type RecordedCandidate } from './records-figures.js';
 import type { RecordedResults } from './records-results.js';
 import { wrapped } from './wrap.js';
 
@@ -20,7 +20,7 @@ export function movedFigures(earlier: RecordedResults, later: readonly RecordedC
     const before = earlier.candidates.find(({ id }) => id === candidate.id);
     if (before === undefined) return [];
     const { id, label } = candidate;
-    return keyFigures.flatMap(({ name, read }) => {
+    return allKeyFigures.flatMap(({ name, read }) => {
       const moved = { earlier: read(before), later: read(candidate) };
       return differs(moved.earlier, moved.later) ? [{ candidate: id, label, figure: name, ...moved }] : [];
     });
@@ -38,7 +38,7 @@ export function movedFigureWords(
 ): { head: string; lines: string[] } {
   if (figures.length === 0) return { head: 'nothing moved', lines: [] };
   const shown = figures.map(({ label, figure, earlier, later }) => {
-    const { show } = keyFigures.find(({ name }) => name === figure)!;
+    const { show } = allKeyFigures.find(({ name }) => name === figure)!;
     const [before, after] = [earlier, later].map((value) => (value === null ? '–' : show(value)));
     return { label, isSmall: before === after, text: `${figure} ${before} → ${after}` };
   });

@@ -1,4 +1,7 @@
-import { amperes, celsius, mass, minutes, plain, watts } from '../assess/figures.js';
+import type { Assessment } from '../assess/assessment.js';
+import type { Band } from '../assess/certainty.js';
+import { amperes, celsius, mass, minutes, percent, plain, watts } from '../assess/figures.js';
+import type { OutcomeName } from '../simulate/ensemble/ensemble.js';
 import type { NominalOutcome } from '../simulate/outcome.js';
 
 /** The part of a candidate's results that records are compared by; older records may lack a figure. */
@@ -9,9 +12,40 @@ export interface RecordedCandidate {
   passes: boolean | null;
   score: number;
   nominal: Partial<NominalOutcome>;
+  /** Bands over the draws, after calibration; empty where none are given. */
+  uncertain: Partial<Record<OutcomeName, Band>>;
+  /** Share of draws in which it leads; null where no bands are given. */
+  leadProbability: number | null;
+  /** Packs that the day takes; null without a day, or where no number of packs does. */
+  packsForDayCount: number | null;
 }
 
-/** A figure by which results are compared. */
+/** The part of an assessment, or of a results.json of any age, that records are compared by; in rank order. */
+export function recordedCandidates({ candidates, certainty, day }: RecordedAssessment): RecordedCandidate[] {
+  return candidates
+    .map(({ id, label, rank, passes, score, nominal, uncertain }) => ({
+      id,
+      label,
+      rank,
+      passes,
+      score,
+      nominal,
+      uncertain: uncertain ?? {},
+      leadProbability: certainty?.candidates[id]?.leadProbability ?? null,
+      packsForDayCount: day?.plans.find(({ candidate }) => candidate === id)?.packsNeededCount ?? null,
+    }))
+    .sort((a, b) => a.rank - b.rank);
+}
+
+/** What is read of results; older ones lack what was not written then. */
+export interface RecordedAssessment {
+  candidates: (Omit<RecordedCandidate, 'uncertain' | 'leadProbability' | 'packsForDayCount'> &
+    Partial<Pick<Assessment['candidates'][number], 'uncertain'>>)[];
+  certainty?: { candidates: Record<string, { leadProbability: number | null }> } | null;
+  day?: { plans: { candidate: string; packsNeededCount: number | null }[] } | null;
+}
+
+/** A figure by which results are compared, as the report states it: the median where bands are given. */
 export interface KeyFigure {
   name: string;
   read(candidate: RecordedCandidate): number | null;
@@ -21,32 +55,59 @@ export interface KeyFigure {
   showSize(difference: number): string;
 }
 
-const figure = (
+const nominalFigure = (
   name: string,
   key: keyof NominalOutcome,
   show: KeyFigure['show'],
   showSize = show,
 ): KeyFigure => ({ name, read: ({ nominal }) => finite(nominal[key]), show, showSize });
 
+const drawnFigure = (
+  name: string,
+  key: keyof NominalOutcome & OutcomeName,
+  show: KeyFigure['show'],
+  showSize = show,
+): KeyFigure => ({
+  name,
+  read: ({ nominal, uncertain }) => finite(uncertain[key]?.median ?? nominal[key]),
+  show,
+  showSize,
+});
+
 const fixed = (digits: number, unit: string, factor = 1) => {
   return (difference: number) => `${(difference * factor).toFixed(digits)} ${unit}`;
 };
 
 /** The figures by which results are compared, in the order in which they are told. */
-export const keyFigures: readonly KeyFigure[] = [
-  figure('runtime', 'runtimeS', minutes, fixed(1, 'min', 1 / 60)),
-  figure('power while holding', 'holdPowerW', watts, fixed(2, 'W')),
-  figure('mass on the body', 'bodyMassKg', mass, fixed(0, 'g', 1000)),
-  figure('peak current', 'peakPackCurrentA', amperes, fixed(2, 'A')),
-  figure('case temperature', 'caseTemperatureK', celsius, fixed(1, 'K')),
-  figure('cost', 'cost', plain),
-  {
+export const keyFigures = {
+  runtime: drawnFigure('runtime', 'runtimeS', minutes, fixed(1, 'min', 1 / 60)),
+  holding: drawnFigure('power while holding', 'holdPowerW', watts, fixed(2, 'W')),
+  packs: {
+    name: 'packs for the day',
+    read: ({ packsForDayCount }) => packsForDayCount,
+    show: plain,
+    showSize: plain,
+  },
+  mass: nominalFigure('mass on the body', 'bodyMassKg', mass, fixed(0, 'g', 1000)),
+  peak: drawnFigure('peak current', 'peakPackCurrentA', amperes, fixed(2, 'A')),
+  case: drawnFigure('case temperature', 'caseTemperatureK', celsius, fixed(1, 'K')),
+  cost: nominalFigure('cost', 'cost', plain),
+  score: {
     name: 'score',
     read: ({ score }) => finite(score),
     show: (score) => score.toFixed(3),
     showSize: (score) => score.toFixed(3),
   },
-];
+  leads: {
+    name: 'leads',
+    read: ({ leadProbability }) => leadProbability,
+    show: percent,
+    showSize: percent,
+  },
+} as const satisfies Record<string, KeyFigure>;
+
+/** The same as a list. */
+export const allKeyFigures: readonly KeyFigure[] = Object.values(keyFigures);
 
 function finite(value: unknown): number | null {
   return typeof value === 'number' && Number.isFinite(value) ? value : null;

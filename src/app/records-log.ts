@@ -5,6 +5,7 @@ import type { FileOperations } from '../archive/file-operations.js';
 import { issueFor } from '../archive/read-archive.js';
 import { withLock } from '../archive/with-lock.js';
 import { modelVersion } from '../assess/assessment.js';
+import type { Threads } from '../assess/threads.js';
 import type { Issue, Result } from '../problem/issue.js';
 import { nearestName } from '../problem/nearest-name.js';
 import { notADate } from '../problem/table-messages.js';
@@ -13,9 +14,11 @@ import type { Templates } from '../report/index.js';
 import { simulateCandidate } from '../simulate/candidate.js';
 import type { Candidate, Study } from '../study/study.js';
 import { findRecord } from './records-find.js';
-import { findingOf } from './records-log-text.js';
+import { type Known, knownFromDraws, knownNominally } from './records-known.js';
+import { findingOf } from './records-log-finding.js';
 import { type TypedMeasurement, typedMeasurements } from './records-measured.js';
-import { predictions } from './records-predicted.js';
+import { drawnPredictions, nominalPredictions, type Predictions } from './records-predicted.js';
+import { recordedResults } from './records-results.js';
 import { type SoundRecord, studyOf } from './records-source.js';
 import { type Suspect, suspects } from './records-suspects.js';
 
@@ -36,6 +39,8 @@ export interface LogRequest {
   /** ISO date-time. */
   now: string;
   progress(step: string): void;
+  /** Others that compute draws meanwhile. */
+  threads?: Threads;
 }
 
 /** What was logged and what it says; or why nothing was. */
@@ -100,14 +105,18 @@ function measuredOn({ decision: { decision, choice } }: SoundRecord, { baselineI
 
 function prepare(
   request: LogRequest,
-  { stored, decision }: SoundRecord,
+  record: SoundRecord,
   study: Study,
   candidate: Candidate,
   typed: TypedMeasurement[],
 ): Prepared {
-  const predicted = predictions(study, simulateCandidate(study, candidate));
-  const sketch = (changed: Study, of: Candidate) => simulateCandidate(changed, of, 'sketch');
-  const found = suspects(study, candidate, typed, sketch);
+  const { stored, decision } = record;
+  const { known, predicted } = stateOfRecord(record, study, candidate, request.threads);
+  const measured = typed.map(({ quantity, value, halfWidth, written }) => {
+    const { value: middle, band } = predicted[quantity];
+    return { quantity, written, value, halfWidth, predicted: middle, band };
+  });
+  const found = suspects(study, candidate, known, predicted, typed);
   const log: DayLog = {
     format: logFormat,
     record: decision.id,
@@ -118,15 +127,27 @@ function prepare(
     candidate: candidate.id,
     version: request.version,
     modelVersion,
-    measured: typed.map(({ quantity, value, halfWidth, written }) => ({
-      quantity,
-      written,
-      value,
-      halfWidth,
-      predicted: predicted[quantity],
-    })),
-    finding: '',
+    measured,
+    basis: known.basis,
+    finding: findingOf(study, measured, found),
   };
-  const finding = findingOf(study, log.measured, found);
-  return { log: { ...log, finding }, file: '', study, candidate, suspects: found };
+  return { log, file: '', study, candidate, suspects: found };
+}
+
+/** What a record knows and states of a candidate: by its draws, or nominally where its results hold none. */
+function stateOfRecord(
+  record: SoundRecord,
+  study: Study,
+  candidate: Candidate,
+  threads: Threads | undefined,
+): { known: Known; predicted: Predictions } {
+  const filed = recordedResults(record)?.candidates.find(({ id }) => id === candidate.id);
+  const isDrawn = filed !== undefined && Object.keys(filed.uncertain).length > 0;
+  const drawn = isDrawn ? knownFromDraws(study, candidate, threads) : null;
+  if (isDrawn && drawn !== null) return { known: drawn, predicted: drawnPredictions(filed, drawn) };
+  const nominal = filed?.nominal ?? simulateCandidate(study, candidate).nominal;
+  return {
+    known: knownNominally(study, candidate),
+    predicted: nominalPredictions(study, candidate, nominal),
+  };
 }

@@ -1,54 +1,67 @@
-import type { CandidateRun } from '../simulate/outcome.js';
+import { modelled } from '../assess/calibration/modelled.js';
+import { bandOf } from '../assess/certainty/bands.js';
+import type { OutcomeName } from '../simulate/ensemble/ensemble.js';
+import type { NominalOutcome } from '../simulate/outcome.js';
 import type { MeasuredQuantity } from '../study/choosing.js';
 import type { Candidate, Study } from '../study/study.js';
+import type { RecordedCandidate } from './records-figures.js';
+import type { Drawn } from './records-known.js';
+import { measurable } from './records-measured.js';
 
-/** What a study predicts for the things that can be measured on the day; null where it predicts nothing. */
-export type Predictions = Record<MeasuredQuantity, number | null>;
+/** What a record predicts of one quantity. SI. */
+export interface Prediction {
+  /** The median of the draws, or the nominal figure; null where it predicts nothing. */
+  value: number | null;
+  /** What eight draws in ten lie between; null where nothing was drawn. */
+  band: { p10: number; p90: number } | null;
+}
+
+/** What a record predicts for the things that can be measured on the day. */
+export type Predictions = Record<MeasuredQuantity, Prediction>;
 
 /** What each prediction counts, in a few words. */
 export const predictionWords: Record<MeasuredQuantity, string> = {
   runtime: 'until the run on a pack ends',
   hold_current: 'all drives, nothing else',
-  rest_current: 'all drives, nothing else',
-  move_time: 'longest move of the loop',
+  rest_current: 'whole pack, lights off',
+  move_time: 'all moves of one loop',
   loop_charge: 'whole pack, one loop',
   case_temperature: 'hottest case in the show',
 };
 
-/** Reads the predictions off a run. SI. */
-export function predictions(study: Study, run: CandidateRun): Predictions {
-  const { nominal } = run;
-  return {
-    runtime: nominal.runtimeS,
-    hold_current: nominal.holdPackCurrentA,
-    rest_current: restCurrentA(study, run),
-    move_time: longestMoveS(study, run),
-    loop_charge:
-      nominal.meanPackCurrentA === null || nominal.loopS === null
-        ? null
-        : nominal.meanPackCurrentA * nominal.loopS,
-    case_temperature: nominal.caseTemperatureK,
+/** Predictions that stand in the results under a name of their own. */
+const filedAs: Partial<Record<MeasuredQuantity, OutcomeName>> = {
+  runtime: 'runtimeS',
+  hold_current: 'holdPackCurrentA',
+  case_temperature: 'caseTemperatureK',
+};
+
+/** Medians and bands: as filed where they were, else from the same draws made anew. */
+export function drawnPredictions(filed: RecordedCandidate, { modelled: columns }: Drawn): Predictions {
+  return predictionsOf((quantity) => {
+    const name = filedAs[quantity];
+    const band = (name && filed.uncertain[name]) ?? bandOf(columns[quantity]!);
+    return band === null
+      ? { value: null, band: null }
+      : { value: band.median, band: { p10: band.p10, p90: band.p90 } };
+  });
+}
+
+/** Nominal figures, where results hold no draws. */
+export function nominalPredictions(
+  study: Study,
+  candidate: Candidate,
+  nominal: Partial<NominalOutcome>,
+): Predictions {
+  const outcome = (name: OutcomeName): number => {
+    const figure = nominal[name as keyof NominalOutcome];
+    return typeof figure === 'number' ? figure : Number.NaN;
   };
+  return predictionsOf((quantity) => {
+    const value = modelled[quantity]({ outcome, study, candidate });
+    return { value: Number.isFinite(value) ? value : null, band: null };
+  });
 }
 
-/** Simulates one candidate of a study. */
-export type Simulate = (study: Study, candidate: Candidate) => CandidateRun;
-
-/** Energy of the drives at rest, their idle electronics included, over the time of the rests. */
-function restCurrentA(study: Study, { nominal: { energy, loopS } }: CandidateRun): number | null {
-  const rests = study.show.loop.filter(({ action }) => action === 'rest');
-  const restS = rests.reduce((sum, { durationS }) => sum + durationS, 0);
-  if (energy === null || loopS === null || restS === 0) return null;
-  const packV = study.pack.seriesCount * study.pack.chemistry.nominalVoltageV;
-  return (energy.drivesRestingJ / restS + energy.drivesIdleJ / loopS) / packV;
-}
-
-/** As it is played, which may be longer than written. */
-function longestMoveS(study: Study, { nominal: { stretchRatios } }: CandidateRun): number | null {
-  const isMove = ({ action }: { action: string }) => action === 'move';
-  const before = study.show.leadIn.filter(isMove).length;
-  const times = study.show.loop
-    .filter(isMove)
-    .map(({ durationS }, index) => durationS * (stretchRatios[before + index] ?? Number.NaN));
-  return times.length === 0 || times.some(Number.isNaN) ? null : Math.max(...times);
-}
+const predictionsOf = (predict: (quantity: MeasuredQuantity) => Prediction): Predictions =>
+  Object.fromEntries(measurable.map((quantity) => [quantity, predict(quantity)])) as Predictions;

@@ -1,10 +1,12 @@
 import { objectFrom } from '../archive/json-text.js';
-import type { RecordedCandidate } from './records-figures.js';
+import { type RecordedAssessment, type RecordedCandidate, recordedCandidates } from './records-figures.js';
 import type { SoundRecord } from './records-source.js';
 
 /** What results.json of a record says, as far as it is needed; in rank order. */
 export interface RecordedResults {
   leader: string | null;
+  /** How many draws the bands of the candidates come from; 0 without. */
+  draws: number;
   candidates: RecordedCandidate[];
 }
 
@@ -21,8 +23,11 @@ export function recordedResults({ stored }: SoundRecord): RecordedResults | null
 export function resultsFrom(text: string): RecordedResults | null {
   const read = objectFrom(text);
   if (read === null || !Array.isArray(read.candidates) || !read.candidates.every(isCandidate)) return null;
-  const candidates = [...(read.candidates as RecordedCandidate[])].sort((a, b) => a.rank - b.rank);
-  return { leader: typeof read.leader === 'string' ? read.leader : null, candidates };
+  return {
+    leader: typeof read.leader === 'string' ? read.leader : null,
+    draws: typeof read.draws === 'number' ? read.draws : 0,
+    candidates: recordedCandidates(read as unknown as RecordedAssessment),
+  };
 }
 
 function isCandidate(value: unknown): boolean {

@@ -1,20 +1,13 @@
-import { driveTypes } from '../drives/registry.js';
-import type { FieldDeclaration } from '../quantity/field.js';
-import { formatNumber, formatQuantity, formatValue } from '../quantity/format.js';
+import { shownAs } from '../assess/what-if/shown-value.js';
+import { formatQuantity, formatValue } from '../quantity/format.js';
 import type { MeasuredQuantity } from '../study/choosing.js';
 import { measuredDimensions } from '../study/choosing-fields.js';
-import { studyFields } from '../study/fields.js';
 import type { Provenance } from '../study/provenance.js';
 import type { Study } from '../study/study.js';
-import { loadFields, packFields } from '../study/supply-fields.js';
 
 /** A value of an input in the unit in which that input is shown. */
-export function shownValue(study: Study, provenance: Provenance, value: number): string {
-  const field = declarationOf(study, provenance);
-  if (field?.dimension == null) return formatNumber(value);
-  return field.displayUnit === null
-    ? formatQuantity(value, field.dimension)
-    : formatValue(value, field.displayUnit, 3, field.dimension);
+export function shownInput({ provenance }: Study, { path }: { path: string }, value: number): string {
+  return shownAs(provenance.find((entry) => entry.path === path))(value);
 }
 
 /** Name of an input as its maker knows it: `feature.mass`, `stall_torque of servo-now`. */
@@ -29,11 +22,11 @@ export function shownMeasure(quantity: MeasuredQuantity, value: number | null): 
   return formatQuantity(value, measuredDimensions[quantity]);
 }
 
-function declarationOf(study: Study, { path, field }: Provenance): FieldDeclaration | undefined {
-  const owner = study.candidates.find(({ id }) => path.startsWith(`candidates.${id}.`));
-  const fields =
-    owner === undefined
-      ? [...studyFields(study.feature.kind), ...packFields, ...loadFields]
-      : driveTypes[owner.kind].columns;
-  return fields.find(({ name }) => name === field);
+/** A band with its unit: `64.6–79 min`. */
+export function shownBand(quantity: MeasuredQuantity, { p10, p90 }: { p10: number; p90: number }): string {
+  const [low, high] = [p10, p90].map((value) => shownMeasure(quantity, value)) as [string, string];
+  if (low === high) return low;
+  const unit = /^[^ ]+( .*)$/.exec(high)?.[1] ?? '';
+  const isSameUnit = unit !== '' && low.endsWith(unit) && !low.slice(0, -unit.length).includes(' ');
+  return `${isSameUnit ? low.slice(0, -unit.length) : low}–${high}`;
 }

@@ -8,7 +8,7 @@ import type { Result } from '../problem/issue.js';
 import { type StudyChange, studyChanges } from './compare-changes.js';
 import { inputsAsRead } from './input-hash.js';
 import { type MovedFigure, movedFigures } from './moved-figures.js';
-import type { RecordedCandidate } from './records-figures.js';
+import { type RecordedCandidate, recordedCandidates } from './records-figures.js';
 import { findRecord } from './records-find.js';
 import { recordedResults } from './records-results.js';
 import { type SoundRecord, studyOf, templatesOf } from './records-source.js';
@@ -79,6 +79,7 @@ export function reopen(
   const later = assessed.value;
   const { decision } = record;
   const earlier = recordedResults(record);
+  const candidates = recordedCandidates(later);
   return {
     ok: true,
     value: {
@@ -90,13 +91,13 @@ export function reopen(
       values: ofToday ? changedValues(record, again, request) : [],
       version: { earlier: decision.version, later: later.version },
       modelVersion: { earlier: decision.modelVersion, later: later.modelVersion },
-      figures: earlier === null ? null : movedFigures(earlier, later.candidates),
+      figures: earlier === null ? null : movedFigures(earlier, candidates),
       ranking: { earlier: idsOf(earlier?.candidates), later: idsOf(later.candidates) },
       leader: { earlier: decision.leader, later: later.leader },
       verdict: { earlier: decision.verdict, later: later.verdict.sentence },
       choice: {
         earlier: earlier?.candidates.find(({ id }) => id === decision.choice.id) ?? null,
-        later: later.candidates.find(({ id }) => id === decision.choice.id) ?? null,
+        later: candidates.find(({ id }) => id === decision.choice.id) ?? null,
       },
     },
     issues: [...found.issues, ...assessed.issues],

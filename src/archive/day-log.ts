@@ -19,8 +19,10 @@ export interface LoggedMeasurement {
   value: number;
   /** Half width of the 95 % interval. */
   halfWidth: number;
-  /** What the record's study gives; null when it gives no such figure. */
+  /** What the record states: the median of its draws, or the nominal figure; null when it states no such figure. */
   predicted: QuantityFigure;
+  /** What eight draws in ten lie between; null without draws, left out by older logs. */
+  band?: { p10: number; p90: number } | null;
 }
 
 /** What was measured on one day, kept beside the record it belongs to. */
@@ -39,6 +41,8 @@ export interface DayLog {
   version: string;
   modelVersion: string;
   measured: LoggedMeasurement[];
+  /** What predictions are: medians of draws after calibration, or nominal figures; left out by older logs. */
+  basis?: 'draws' | 'nominal';
   /** The input that was most likely wrong, in words; empty when none stands out. */
   finding: string;
 }
@@ -130,10 +134,17 @@ function isMeasurement(value: unknown): boolean {
     value: measured,
     halfWidth,
     predicted,
+    band,
   } = (value ?? {}) as Record<string, unknown>;
   return (
     [quantity, written].every((text) => typeof text === 'string') &&
     [measured, halfWidth].every((figure) => typeof figure === 'number') &&
-    (predicted === null || typeof predicted === 'number')
+    (predicted === null || typeof predicted === 'number') &&
+    (band === null || band === undefined || isBand(band))
   );
+}
+
+function isBand(value: unknown): boolean {
+  const { p10, p90 } = (typeof value === 'object' ? value : {}) as Record<string, unknown>;
+  return typeof p10 === 'number' && typeof p90 === 'number';
 }

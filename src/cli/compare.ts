@@ -34,11 +34,18 @@ async function compare(
 ): Promise<void> {
   const { compareRecords } = await import('../app/compare.js');
   const { comparisonData, comparisonText } = await import('../app/compare-text.js');
+  const { threadsOf } = await import('../app/thread-pool.js');
   const { disk } = await import('../archive/store.js');
   const progress = startProgress(shell.terminal);
-  const common = { templates: templateTexts(), version: shell.version, progress: progress.step };
+  const common = {
+    templates: templateTexts(),
+    version: shell.version,
+    progress: progress.step,
+    threads: threadsOf(shell.helpers.called()),
+  };
   const result = compareRecords({ records, candidate: candidate ?? null, ...common }, disk);
   progress.end();
+  shell.helpers.dismiss();
   shell.tell(result.issues);
   if (!result.ok) return shell.end(exitCodes.inputErrors);
   const { comparison } = result.value;

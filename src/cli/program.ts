@@ -45,7 +45,7 @@ export async function runProgram(argv: string[], world: World): Promise<void> {
 }
 
 /** Commands that compute a study, and to which more threads are of use. */
-const computing = ['check', 'measure', 'rank', 'report', 'sheet', 'explain', 'decide', 'reopen'];
+const computing = ['check', 'measure', 'rank', 'report', 'sheet', 'explain', 'decide', 'reopen', 'compare'];
 
 /** Faults in templates, told by its name: the folder that knows it is not loaded for every command. */
 function isTemplateError(

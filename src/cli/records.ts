@@ -74,6 +74,8 @@ async function log(
     shell.tell([issueAt({ file: '--log', line: null, column: null }, say.flagsDisagree(wrong))]);
     return shell.end(exitCodes.wrongUsage);
   }
+  await shell.helpers.call();
+  const { threadsOf } = await import('../app/thread-pool.js');
   const { logDay } = await import('../app/records-log.js');
   const { loggedData, loggedText } = await import('../app/records-log-text.js');
   const { disk } = await import('../archive/store.js');
@@ -90,9 +92,11 @@ async function log(
     version: shell.version,
     now: moment(shell),
     progress: progress.step,
+    threads: threadsOf(shell.helpers.called()),
   };
   const result = logDay(disk, request);
   progress.end();
+  shell.helpers.dismiss();
   shell.tell(result.issues);
   if (!result.ok) return shell.end(exitCodes.inputErrors);
   const { value } = result;

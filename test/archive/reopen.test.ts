@@ -108,7 +108,7 @@ describe('a record opened again', () => {
         'feature.mass',
         'target.runtime',
         'stall_torque of worm-driver',
-        'measurements',
+        'measured runtime',
       ]),
     );
     expect(now.choice.later?.passes).toBe(false);

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { type Decided, type DecideRequest, decide } from '../../src/app/decide.js';
+import { type Decided, type DecideRequest, type DecideTools, decide } from '../../src/app/decide.js';
 import type { DecisionWords } from '../../src/app/decide-checks.js';
 import { inputHash, inputsAsRead } from '../../src/app/input-hash.js';
 import { type ReportFiles, resultsText, type StudyRequest } from '../../src/app/study.js';
@@ -59,7 +59,7 @@ export async function quickReport(assessment: Assessment): Promise<ReportFiles> 
   };
 }
 
-export const tools = { assess: quickAssess, report: quickReport };
+export const tools: DecideTools = { assess: quickAssess, report: quickReport };
 
 /** A decision to file; what a test does not ask for is as here. */
 export function decideRequest(
@@ -90,9 +90,9 @@ export function decideRequest(
   };
 }
 
-/** Files a decision about a small study; the folder of its record. */
-export async function decided(request: DecideRequest): Promise<string> {
-  const result = await decide(request, quickDisk, tools);
+/** Files a decision about a study; the folder of its record. */
+export async function decided(request: DecideRequest, made: DecideTools = tools): Promise<string> {
+  const result = await decide(request, quickDisk, made);
   const value: Decided | null = result.ok ? result.value : null;
   if (value === null || value.filed === null)
     throw new Error(result.issues.map(({ message }) => message).join('\n'));

@@ -98,6 +98,7 @@ describe('the record', { timeout: 120_000 }, () => {
     expect([code, stderr]).toEqual([0, '']);
     expect(stdout).toMatch(/feature\.mass: 860 g/);
     expect(stdout).toMatch(/all together/);
+    expect(stdout.split('\n').filter((line) => line.length > 80)).toEqual([]);
     const data = JSON.parse(holdwright(['compare', ...records, '--json'], { env }).stdout);
     expect(data.changes.map(({ name }: { name: string }) => name)).toEqual(['feature.mass']);
     expect(holdwright(['compare', ...records, '--candidate', 'servo-nou']).code).toBe(2);
@@ -108,7 +109,7 @@ describe('the record', { timeout: 120_000 }, () => {
     const args = ['records', copy, '--log', second, 'runtime=60 min', 'hold_current=0.5 A', '--note', 'cold'];
     const { code, stdout, stderr } = holdwright(args, { env });
     expect([code, stderr]).toEqual([0, '']);
-    expect(stdout).toMatch(/^runtime +\d+\.?\d* min +60 min/m);
+    expect(stdout).toMatch(/^runtime +[\d.]+ min +[\d.]+–[\d.]+ min +60 min +[+−]\d+ % {2}inside$/m);
     expect(namesIn(copy)).toEqual([first, second, `${second}.log-1.json`, 'ledger.json'].sort());
     const listed = holdwright(['records', copy], { env });
     expect([listed.code, listed.stdout]).toEqual([0, expect.stringContaining('(predicted')]);
