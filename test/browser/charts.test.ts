@@ -21,7 +21,7 @@ const longNamed = () =>
       .replaceAll('Short screw actuator', 'Short screw actuator behind the collar upside down'),
   );
 
-/** The first demo with a day so long that packs are swapped and charged. */
+/** The first demo with a day so long that packs are charged in it. */
 const longDay = () =>
   changedDemo('day.csv', (text) =>
     text

@@ -44,7 +44,7 @@ export function tradeChart(context: ReportContext): ChartContent | null {
     const line = targetS === null ? [] : [up(targetS / 60)];
     const target = line.flatMap((at) => [
       { left: 0, right, low: at - hair, high: at + hair },
-      { left: 0, right: targetNote, low: at, high: at + 0.07 },
+      ...(place === 'wide' ? [{ left: 0, right: targetNote, low: at, high: at + 0.07 }] : []),
     ]);
     return placeLabels(
       points.map((point) => ({ x: across(point.mass) * right, y: up(point.minutes), notes: notesOf(point) })),
@@ -55,7 +55,7 @@ export function tradeChart(context: ReportContext): ChartContent | null {
   const names = placed('wide', ({ note, short }) => [note, short]);
   const numbers = placed('narrow', ({ short }) => [short]);
   const values = {
-    // On a narrow chart points have a number each, and names stand in a key.
+    // On a narrow chart points have a number each, and the names stand in a key with that of the target.
     points: points.map((point, index) => ({
       ...point,
       ...names[index]!,
