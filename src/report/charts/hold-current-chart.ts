@@ -67,9 +67,10 @@ function figureRows({ id, rank, label, nominal }: CandidateAssessment, readingA:
       used: nominal.holdCurrentUsed === 'measured',
     },
   ];
+  const name = brokenLabel(`${rank} ${label}`, 19);
   return figures.map(({ figure, amperes, used }) => ({
-    // What stands behind the last bar is the axis label, once for the figures of a drive.
-    key: `${id}|${figure}|${brokenLabel(`${rank} ${label}`, 19)}`,
+    // The parts behind the bars are axis labels: the drive's name beside the middle one of its figures, or above the first.
+    key: `${id} ${figure}|${figure === 'pulse model' ? name : ''}|${figure === 'linear rule' ? name : ''}`,
     amperes: amperes ?? 0,
     used,
     note: noteOf(figure, amperes, used),
