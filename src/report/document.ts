@@ -54,6 +54,8 @@ export interface ChartBlock {
   /** Template it was made from: `runtime-against-target`. */
   name: string;
   specification: Record<string, unknown>;
+  /** The same for a place as narrow as a telephone; it has the height that its rows need. */
+  narrow: Record<string, unknown>;
   /** The reader's question. */
   title: string;
   /** States the finding with its numbers; used as alternative text. */

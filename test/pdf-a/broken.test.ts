@@ -5,14 +5,16 @@ import { documentOf, paragraph, tableOf } from '../render/documents.js';
 import { breaks } from './breaks.js';
 import { faultsOf, rules } from './rules.js';
 
+const bars = {
+  data: { values: [{ name: 'a', value: 1 }] },
+  mark: { type: 'bar', opacity: 0.5 },
+  encoding: { x: { field: 'value', type: 'quantitative' }, y: { field: 'name', type: 'nominal' } },
+};
 const chart: ChartBlock = {
   kind: 'chart',
   name: 'bars',
-  specification: {
-    data: { values: [{ name: 'a', value: 1 }] },
-    mark: { type: 'bar', opacity: 0.5 },
-    encoding: { x: { field: 'value', type: 'quantitative' }, y: { field: 'name', type: 'nominal' } },
-  },
+  specification: bars,
+  narrow: bars,
   title: 'How long?',
   alternative: 'One bar: a reaches 1, and nothing else is shown.',
   caption: [{ text: 'Bars.' }],

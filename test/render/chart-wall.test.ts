@@ -16,6 +16,7 @@ const chartOf = (specification: Record<string, unknown>): ChartBlock => ({
   caption: [],
   aspectRatio: 0.3,
   specification,
+  narrow: specification,
 });
 
 const pdfOf = (specification: Record<string, unknown>) =>

@@ -2,7 +2,7 @@ import type { ReportContext } from '../context.js';
 import type { ChartContent } from '../template/fill-template.js';
 import { probability } from '../words/bands.js';
 import { none } from '../words/figures.js';
-import { chartContent, rowLabel } from './chart-content.js';
+import { chartContent, rowLabel, titleLines } from './chart-content.js';
 
 /** Ranks that are told apart; the others are one part. */
 const namedRanks = 4;
@@ -28,7 +28,8 @@ export function acceptabilityChart(context: ReportContext): ChartContent | null 
     });
   });
   const parts = [...new Set(rows.map(({ part }) => part))];
-  const values = { rows, parts, title: context.phrases(`acceptability-axis-${weightsDrawn(context)}`) };
+  const title = context.phrases(`acceptability-axis-${weightsDrawn(context)}`);
+  const values = { rows, parts, title, title_lines: titleLines(title) };
   const alternative = acceptabilityFinding(context);
   const aspectRatio = 0.1 + 0.03 * drawn.length;
   return chartContent(context, { name: 'rank-acceptability', values, alternative, aspectRatio });

@@ -16,7 +16,8 @@ export interface ChartData {
 export function chartContent(context: ReportContext, data: ChartData): ChartContent {
   const { name, alternative, aspectRatio } = data;
   const specification = fillChart(context.templates, name, data.values);
-  return { kind: 'chart', name, specification, alternative, aspectRatio };
+  const narrow = fillChart(context.templates, name, data.values, 'narrow');
+  return { kind: 'chart', name, specification, narrow, alternative, aspectRatio };
 }
 
 /** How charts name a candidate: rank and label; the rank keeps equal labels apart. */
@@ -64,6 +65,15 @@ export function brokenLabel(label: string, width: number): string {
 /** A number and its unit stay on one line. */
 function keptWithUnits(label: string): string {
   return label.replace(/(\d) (?=\p{L}{1,3}(?:[·/]\p{L}{1,2})?(?:[^\p{L}]|$))/gu, '$1\u00a0');
+}
+
+/** Letters of an axis title that fit below a narrow chart. */
+const mostTitleLetters = 56;
+
+/** Title of an axis below a narrow chart; one that is too long for a line takes two that are about equal. */
+export function titleLines(title: string): string[] {
+  const isLong = title.length > mostTitleLetters;
+  return brokenLabel(title, isLong ? Math.ceil(title.length / 2) + 6 : mostTitleLetters).split('\n');
 }
 
 /** A label on one line, as charts with low rows have it. */

@@ -10,6 +10,9 @@ const pointCount = 420;
 /** A limit up to this multiple of the highest current is drawn; one beyond would squash the curves. */
 const shownLimitRatio = 2.2;
 
+/** Height of a name as a share of the chart's height, about. */
+const nameHeight = 0.14;
+
 /** Pack current through one loop against what pack, fuse, wire and protection allow; null when nobody plays. */
 export function currentChart(context: ReportContext): ChartContent | null {
   const playing = context.focus.filter((candidate) => candidate.series.loop.timesS.length > 1);
@@ -22,7 +25,12 @@ export function currentChart(context: ReportContext): ChartContent | null {
   const values = {
     rows: playing.flatMap((candidate) => currentRows(candidate)),
     cues: cueBands(context, playing[0]!).filter((band) => band.end <= endS + 0.5),
-    limits: near.map((limit) => ({ ...limit, label: `${limit.label} ${current(limit.amperes)}` })),
+    limits: near.map((limit, index) => ({
+      ...limit,
+      label: `${limit.label} ${current(limit.amperes)}`,
+      // Two names above lines that lie close together would cover each other.
+      below: (near[index + 1]?.amperes ?? Number.POSITIVE_INFINITY) - limit.amperes < topA * nameHeight,
+    })),
     series: playing.map(seriesLabel),
     domain: [0, topA],
     end: endS,

@@ -8,17 +8,23 @@ import { chartContent, shortened } from './chart-content.js';
 /** Name of the lane in which the blocks of the day stand. */
 const blockLane = 'blocks';
 
-/** Width of a letter in an 8-point text, in points, and of the figure, about. */
-const letterWidth = 3.9;
-const figureWidth = 450;
+/** Letters that fit across the figure, about. On a narrow one the day runs downwards, and lanes share them. */
+const figureLetters = { wide: 115, narrow: 46 };
+
+/** What the word for a swap takes of them beside the lanes. */
+const swapLetters = 7;
 
 /** The day with one candidate: blocks above, one lane for each pack; null when nothing can be played. */
 export function dayChart(context: ReportContext, plan: DayPlan): ChartContent | null {
   if (plan.segments.length === 0 || plan.blocks.length === 0) return null;
   const endS = plan.blocks.at(-1)!.endS;
   const lanes = [blockLane, ...plan.packs.map(({ packIndex }) => packName(context, plan, packIndex))];
-  const room = (startS: number, stopS: number) =>
-    Math.floor((((stopS - startS) / endS) * figureWidth) / letterWidth);
+  const besideLanes = plan.swaps.length > 0 ? swapLetters : 0;
+  const laneLetters = Math.floor((figureLetters.narrow - besideLanes) / lanes.length);
+  const noted = (startS: number, stopS: number, notes: string[]) => ({
+    note: fitting(notes, Math.floor(((stopS - startS) / endS) * figureLetters.wide)),
+    narrow_note: fitting(notes, laneLetters),
+  });
   const percent = (fraction: number) => fixed(fraction * 100, 0);
   const blocks = plan.blocks.map(({ block, activity, startS, endS: stopS }) => ({
     lane: blockLane,
@@ -26,7 +32,7 @@ export function dayChart(context: ReportContext, plan: DayPlan): ChartContent | 
     start: startS / 60,
     end: stopS / 60,
     middle: (startS + stopS) / 120,
-    note: fitting([block], room(startS, stopS)),
+    ...noted(startS, stopS, [block]),
   }));
   const isCharging = ({ packIndex, startS, endS: stopS }: DaySegment) =>
     plan.charges.some(
@@ -34,6 +40,7 @@ export function dayChart(context: ReportContext, plan: DayPlan): ChartContent | 
     );
   const uses = plan.segments.map((segment) => {
     const change = `${percent(segment.socStartFraction)} → ${percent(segment.socEndFraction)}${joined}%`;
+    const notes = segment.powered ? [change, change.replaceAll(' ', '')] : ['no power'];
     return {
       lane: packName(context, plan, segment.packIndex),
       kind: segment.powered ? segment.activity : 'dark',
@@ -41,12 +48,7 @@ export function dayChart(context: ReportContext, plan: DayPlan): ChartContent | 
       end: segment.endS / 60,
       middle: (segment.startS + segment.endS) / 120,
       // A pack that is charged while it stands by has the note of the charge.
-      note: isCharging(segment)
-        ? ''
-        : fitting(
-            segment.powered ? [change, change.replaceAll(' ', '')] : ['no power'],
-            room(segment.startS, segment.endS),
-          ),
+      ...noted(segment.startS, segment.endS, isCharging(segment) ? [] : notes),
     };
   });
   const charges = plan.charges.map((charge) => ({
@@ -55,13 +57,10 @@ export function dayChart(context: ReportContext, plan: DayPlan): ChartContent | 
     start: charge.startS / 60,
     end: charge.endS / 60,
     middle: (charge.startS + charge.endS) / 120,
-    note: fitting(
-      [
-        `charging to ${percent(charge.socEndFraction)}${joined}%`,
-        `→ ${percent(charge.socEndFraction)}${joined}%`,
-      ],
-      room(charge.startS, charge.endS),
-    ),
+    ...noted(charge.startS, charge.endS, [
+      `charging to ${percent(charge.socEndFraction)}${joined}%`,
+      `→ ${percent(charge.socEndFraction)}${joined}%`,
+    ]),
   }));
   const rows = [...blocks, ...uses, ...charges].filter(({ start, end }) => end > start);
   const values = {

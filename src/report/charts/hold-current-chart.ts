@@ -26,7 +26,7 @@ export function holdCurrentChart(context: ReportContext): ChartContent | null {
     .map((candidate) => figureRows(candidate, readingOf(context, candidate)));
   // A row without a bar parts one drive from the next.
   const rows = groups.flat();
-  const keys = groups.flatMap((group, index) => [...group.map((row) => row.key), ` ${index}|`]).slice(0, -1);
+  const keys = groups.flatMap((group, index) => [...group.map((row) => row.key), ` ${index}||`]).slice(0, -1);
   const values = { rows, keys, domain_end: Math.max(0.01, ...rows.map((row) => row.amperes)) * 1.66 };
   const aspectRatio = Math.max(0.285, 0.04 + 0.08 * groups.length);
   const alternative = holdCurrentFinding(context);
@@ -67,9 +67,10 @@ function figureRows({ id, rank, label, nominal }: CandidateAssessment, readingA:
       used: nominal.holdCurrentUsed === 'measured',
     },
   ];
+  const name = brokenLabel(`${rank} ${label}`, 19);
   return figures.map(({ figure, amperes, used }) => ({
-    // The part behind the bar is the axis label: the drive's name beside the middle one of its figures.
-    key: `${id} ${figure}|${figure === 'pulse model' ? brokenLabel(`${rank} ${label}`, 19) : ''}`,
+    // The parts behind the bars are axis labels: the drive's name beside the middle one of its figures, or above the first.
+    key: `${id} ${figure}|${figure === 'pulse model' ? name : ''}|${figure === 'linear rule' ? name : ''}`,
     amperes: amperes ?? 0,
     used,
     note: noteOf(figure, amperes, used),

@@ -38,6 +38,7 @@ export function ladderChart(context: ReportContext): ChartContent | null {
     })),
     ticks: scoreTicks(least, most),
     domain: [least - span * 0.06, most + span * 0.7],
+    narrow_domain: [least - span * 0.06, most + span],
   };
   const alternative = ladderFinding(context);
   const aspectRatio = 0.09 + 0.042 * rows.length;

@@ -3,7 +3,7 @@ import { labelOf, type ReportContext } from '../context.js';
 import type { ChartContent } from '../template/fill-template.js';
 import { fixed, none } from '../words/figures.js';
 import { ownerWords } from '../words/next-measurement.js';
-import { brokenLabel, chartContent, shortened } from './chart-content.js';
+import { brokenLabel, chartContent, shortened, titleLines } from './chart-content.js';
 
 /** More inputs than these move the lead by little. */
 const mostRows = 8;
@@ -21,15 +21,17 @@ export function swingsChart(context: ReportContext): ChartContent | null {
   const [least, most] = [Math.min(...ends), Math.max(...ends)];
   const span = Math.max(most - least, 0.02);
   const rows = swings.map((swing, index) => swingRow(context, swing, index, lead));
+  const title = context.phrases('swings-axis', {
+    leader: shortened(labelOf(context, sensitivity.leader), 32),
+    against: shortened(labelOf(context, sensitivity.against), 32),
+  });
   const values = {
     rows,
     notes: rows.flatMap((row) => endNotes(row, span * 0.14)),
     lines: isNear ? [{ lead: 0, label: context.phrases('swings-level') }] : [],
     domain: [least - span * 0.24, most + span * 0.24],
-    title: context.phrases('swings-axis', {
-      leader: shortened(labelOf(context, sensitivity.leader), 32),
-      against: shortened(labelOf(context, sensitivity.against), 32),
-    }),
+    title,
+    title_lines: titleLines(title),
   };
   const alternative = swingsFinding(context);
   const aspectRatio = 0.1 + 0.035 * rows.length;

@@ -1,12 +1,13 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
 import { bandOf, type ReportContext, roleOf } from '../context.js';
+import type { ChartPlace } from '../template/chart-place.js';
 import type { ChartContent } from '../template/fill-template.js';
 import { fixed, listed, withReading } from '../words/figures.js';
 import { chartContent, rankedLabel, shortened } from './chart-content.js';
 import { placeLabels } from './place-labels.js';
 
 /** The figure's width over its height, about; labels are placed by it. */
-const proportion = 2.2;
+const proportion = { wide: 2.2, narrow: 1.3 };
 
 /** Half the width of a line as a share of the figure's height. */
 const hair = 0.004;
@@ -16,6 +17,9 @@ const targetNote = 0.45;
 
 /** Letters of a label; the rank tells the rest. */
 const mostLetters = 26;
+
+/** Letters of a name in the key below a narrow chart. */
+const mostKeyLetters = 48;
 
 /** Runtime against mass, with the candidates that no other beats in everything; null without both figures. */
 export function tradeChart(context: ReportContext): ChartContent | null {
@@ -29,28 +33,34 @@ export function tradeChart(context: ReportContext): ChartContent | null {
   ];
   const width = frame(masses, 0.08, 0.22);
   const height = frame(minutes, 0.1, 0.12);
-  const across = (mass: number) => ((mass - width[0]) / (width[1] - width[0])) * proportion;
+  const across = (mass: number) => (mass - width[0]) / (width[1] - width[0]);
   const up = (time: number) => (time - height[0]) / (height[1] - height[0]);
-  const whiskers = points.map((point) => ({
-    ...{ left: across(point.mass) - hair, right: across(point.mass) + hair },
-    ...{ low: up(point.low), high: up(point.high) },
-  }));
-  const line = targetS === null ? [] : [up(targetS / 60)];
-  const target = line.flatMap((at) => [
-    { left: 0, right: proportion, low: at - hair, high: at + hair },
-    { left: 0, right: targetNote, low: at, high: at + 0.07 },
-  ]);
-  const placed = placeLabels(
-    points.map((point) => ({
-      x: across(point.mass),
-      y: up(point.minutes),
-      notes: [point.note, point.short],
-    })),
-    proportion,
-    [...whiskers, ...target],
-  );
+  const placed = (place: ChartPlace, notesOf: (point: TradePoint) => string[]) => {
+    const right = proportion[place];
+    const whiskers = points.map((point) => ({
+      ...{ left: across(point.mass) * right - hair, right: across(point.mass) * right + hair },
+      ...{ low: up(point.low), high: up(point.high) },
+    }));
+    const line = targetS === null ? [] : [up(targetS / 60)];
+    const target = line.flatMap((at) => [
+      { left: 0, right, low: at - hair, high: at + hair },
+      ...(place === 'wide' ? [{ left: 0, right: targetNote, low: at, high: at + 0.07 }] : []),
+    ]);
+    return placeLabels(
+      points.map((point) => ({ x: across(point.mass) * right, y: up(point.minutes), notes: notesOf(point) })),
+      right,
+      [...whiskers, ...target],
+    );
+  };
+  const names = placed('wide', ({ note, short }) => [note, short]);
+  const numbers = placed('narrow', ({ short }) => [short]);
   const values = {
-    points: points.map((point, index) => ({ ...point, ...placed[index]! })),
+    // On a narrow chart points have a number each, and the names stand in a key with that of the target.
+    points: points.map((point, index) => ({
+      ...point,
+      ...names[index]!,
+      number: numbers[index]!,
+    })),
     target:
       targetS === null
         ? []
@@ -65,7 +75,7 @@ export function tradeChart(context: ReportContext): ChartContent | null {
 }
 
 /** Every point in words. */
-function pointWords({ units }: ReportContext, points: ReturnType<typeof tradePoint>): string {
+function pointWords({ units }: ReportContext, points: TradePoint[]): string {
   return points
     .map(
       ({ note, massKg, minutes }) =>
@@ -79,6 +89,8 @@ export function tradeFinding(context: ReportContext): string {
   const free = context.candidates.filter(({ nonDominated }) => nonDominated);
   return context.phrases('trade-finding', { free: listed(free.map(({ label }) => label)) });
 }
+
+type TradePoint = ReturnType<typeof tradePoint>[number];
 
 function tradePoint(context: ReportContext, candidate: CandidateAssessment) {
   const { bodyMassKg, runtimeS } = candidate.nominal;
@@ -95,13 +107,16 @@ function tradePoint(context: ReportContext, candidate: CandidateAssessment) {
       role: roleOf(context, candidate),
       free: candidate.nonDominated,
       short: `${candidate.rank}${candidate.passes === false ? ' ✗' : ''}`,
-      // The mark stays, whatever is cut from the name.
-      note:
-        candidate.passes === false
-          ? `${shortened(rankedLabel(candidate), mostLetters - 2)} ✗`
-          : shortened(rankedLabel(candidate), mostLetters),
+      note: markedName(candidate, mostLetters),
+      name: markedName(candidate, mostKeyLetters),
     },
   ];
+}
+
+/** A name of at most so many letters; the mark of who fails stays, whatever is cut. */
+function markedName(candidate: CandidateAssessment, most: number): string {
+  const name = rankedLabel(candidate);
+  return candidate.passes === false ? `${shortened(name, most - 2)} ✗` : shortened(name, most);
 }
 
 /** Domain round values with room on either side. */

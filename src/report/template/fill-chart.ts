@@ -1,3 +1,4 @@
+import { type ChartPlace, type Json, placed } from './chart-place.js';
 import {
   gathered,
   type Templates,
@@ -6,8 +7,6 @@ import {
   unknownPlaceholder,
 } from './template-error.js';
 
-type Json = null | boolean | number | string | Json[] | { [key: string]: Json };
-
 /**
  * Fills a Vega-Lite template with data and puts the common look under it.
  *
@@ -15,21 +14,23 @@ type Json = null | boolean | number | string | Json[] | { [key: string]: Json };
  * value is written into it.
  *
  * @param name of the chart: `charts/<name>.json`
+ * @param place for which the specification is wanted
  * @throws TemplateError with file and line for broken JSON or a name that has no value
  */
 export function fillChart(
   templates: Templates,
   name: string,
   values: Record<string, unknown>,
+  place: ChartPlace = 'wide',
 ): Record<string, unknown> {
-  const specification = readJson(templates, `charts/${name}.json`, values);
-  const theme = readJson(templates, 'charts/theme.json', {});
+  const specification = readJson(templates, `charts/${name}.json`, values, place);
+  const theme = readJson(templates, 'charts/theme.json', {}, place);
   return { ...specification, config: { ...theme, ...(specification.config as object | undefined) } };
 }
 
-function readJson(templates: Templates, file: string, values: Record<string, unknown>) {
+function readJson(templates: Templates, file: string, values: Record<string, unknown>, place: ChartPlace) {
   const source = templateText(templates, file);
-  const parsed = readChart(file, source);
+  const parsed = placed(readChart(file, source), place);
   return substitute(file, source, parsed, values) as Record<string, unknown>;
 }
 

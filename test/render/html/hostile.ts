@@ -10,6 +10,17 @@ export const harmless =
 
 const text = [{ text: hostile, strong: true, emphasis: true, code: true }];
 
+const hostileChart = {
+  description: hostile,
+  data: { values: [{ x: 1, name: hostile, link: 'javascript:alert(1)' }] },
+  mark: 'bar',
+  encoding: {
+    x: { field: 'x', type: 'quantitative', title: hostile },
+    y: { field: 'name', type: 'nominal' },
+    href: { field: 'link' },
+  },
+};
+
 /** One block of every kind with the text wherever there is any; the compiler names a kind that is missing. */
 const blocks: Record<Exclude<Block['kind'], 'side-by-side'>, Block> = {
   heading: { kind: 'heading', level: 1, text: hostile, id: hostile },
@@ -30,16 +41,8 @@ const blocks: Record<Exclude<Block['kind'], 'side-by-side'>, Block> = {
     alternative: hostile,
     caption: text,
     aspectRatio: 0.3,
-    specification: {
-      description: hostile,
-      data: { values: [{ x: 1, name: hostile, link: 'javascript:alert(1)' }] },
-      mark: 'bar',
-      encoding: {
-        x: { field: 'x', type: 'quantitative', title: hostile },
-        y: { field: 'name', type: 'nominal' },
-        href: { field: 'link' },
-      },
-    },
+    specification: hostileChart,
+    narrow: hostileChart,
   },
   caution: {
     kind: 'caution',

@@ -11,8 +11,16 @@ export interface DrawnChart {
   narrow: string;
 }
 
-/** Width of a drawing for a telephone, in the units in which charts are worded: their letters are 8 high. */
-const narrowWidth = 285;
+/** Width of a drawing for a telephone: with its rim that of its place on a screen of 380 px, so that letters keep their size. */
+const narrowWidth = 345;
+
+type Specification = Record<string, unknown>;
+
+/** Of a whole drawing, in its own units. Without a height it has that of its rows. */
+interface Size {
+  width: number;
+  height?: number;
+}
 
 /** Parts of vega that its types leave out. */
 interface VegaExtras {
@@ -27,13 +35,17 @@ interface ViewInside {
   scenegraph(): { root: { bounds: Record<'x1' | 'y1' | 'x2' | 'y2', number> } };
 }
 
+/** Room for what vega does not count: tails of letters below, and words a little longer than they were measured. */
+const rim = 3;
+
 /** The whole drawing and whatever words stick out of it, as a view box. */
-function frameOf(view: object, width: number, height: number): string {
+function frameOf(view: object, svg: string): string {
+  const [, width = 0, height = 0] = / viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(svg)?.map(Number) ?? [];
   const { _origin, scenegraph } = view as ViewInside;
   const [across, down] = _origin;
   const { x1, y1, x2, y2 } = scenegraph.call(view).root.bounds;
   const [left, top] = [Math.min(0, x1 + across), Math.min(0, y1 + down)];
-  const [right, bottom] = [Math.max(width, x2 + across), Math.max(height, y2 + down)];
+  const [right, bottom] = [Math.max(width, x2 + across) + rim, Math.max(height, y2 + down) + rim];
   return [left, top, right - left, bottom - top].map((length) => length.toFixed(1)).join(' ');
 }
 
@@ -46,17 +58,17 @@ export async function drawCharts(report: ReportDocument): Promise<Map<ChartBlock
   // Set for all of vega: whoever draws next sets its own.
   (vega as unknown as VegaExtras).textMetrics.width = ({ fontSize = 11, fontWeight }, text) =>
     textWidth(String(text ?? '').trim(), fontSize, fontWeight === 'bold' || Number(fontWeight) >= 600);
-  const draw = async ({ specification }: ChartBlock, width: number, height: number): Promise<string> => {
+  const draw = async (specification: Specification, fit: 'fit' | 'fit-x', size: Size): Promise<string> => {
     const look = { ...(specification.config as object | undefined), aria: false };
-    const autosize = { type: 'fit', contains: 'padding' };
-    const view = viewOf({ padding: 0, ...specification, config: look, width, height, autosize });
+    const autosize = { type: fit, contains: 'padding' };
+    const view = viewOf({ padding: 0, ...specification, ...size, config: look, autosize });
     const svg = await view.toSVG();
-    return svg.replace(/ viewBox="[^"]*"/, ` viewBox="${frameOf(view, width, height)}"`);
+    return svg.replace(/ viewBox="[^"]*"/, ` viewBox="${frameOf(view, svg)}"`);
   };
   for (const [index, { chart, width, height }] of sizes.entries()) {
     drawn.set(chart, {
-      wide: tidySvg(await draw(chart, width, height), `svg${index}_w`),
-      narrow: tidySvg(await draw(chart, narrowWidth, height), `svg${index}_n`),
+      wide: tidySvg(await draw(chart.specification, 'fit', { width, height }), `svg${index}_w`),
+      narrow: tidySvg(await draw(chart.narrow, 'fit-x', { width: narrowWidth }), `svg${index}_n`),
     });
   }
   return drawn;

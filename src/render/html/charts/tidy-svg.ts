@@ -2,7 +2,7 @@ import { cleanText } from '../../../report/words/clean.js';
 
 /** Attributes that say what holds anyway, or what the page says once for all charts. */
 const needless =
-  / (?:class|role|style|aria-[a-z]+|pointer-events|version|xmlns(?::xlink)?|font-family|opacity(?==.1")|transform(?=="translate\(0,0\)"))="[^"]*"/g;
+  / (?:class(?!="mark-text role-axis-label")|role|style|aria-[a-z]+|pointer-events|version|xmlns(?::xlink)?|font-family|opacity(?==.1")|transform(?=="translate\(0,0\)"))="[^"]*"/g;
 
 /** Frames in which nothing is drawn. */
 const emptyFrame =

@@ -67,6 +67,9 @@ figcaption{margin-top:.6rem}
 .picture img{max-height:19mm;max-width:100%;width:auto;height:auto}
 svg{display:block;width:100%;height:auto;font-family:${family}}
 figure .wide{display:none}
+figure .narrow{max-width:30rem}
+.narrow text{paint-order:stroke;stroke-linejoin:round}
+.narrow .role-axis-label{stroke:var(--paper);stroke-width:3px}
 .caution{margin:.7rem 0;padding:.6rem 1rem .7rem;border-left:5px solid var(--note-bar);background:var(--note-band);break-inside:avoid}
 .caution p{margin:0 0 .3rem}
 .caution .severity,.caution .severity strong{color:var(--note-word)}
