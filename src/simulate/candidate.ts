@@ -120,11 +120,17 @@ export function listingOf(
  * @param study as read
  * @param believed the same, or what readings leave of it
  * @param candidate of the study as read
+ * @param simulate how; in full when left out
  */
-export function nominalRun(study: Study, believed: Study, candidate: Candidate): CandidateRun {
-  if (believed === study) return simulateCandidate(study, candidate);
+export function nominalRun(
+  study: Study,
+  believed: Study,
+  candidate: Candidate,
+  simulate = (of: Study, one: Candidate, listing?: Listing) => simulateCandidate(of, one, 'full', listing),
+): CandidateRun {
+  if (believed === study) return simulate(study, candidate);
   const same = believed.candidates.find(({ id }) => id === candidate.id)!;
-  return simulateCandidate(believed, same, 'full', listingOf(study, candidate));
+  return simulate(believed, same, listingOf(study, candidate));
 }
 
 /**
