@@ -4,19 +4,11 @@ import { type StudyChange, studyChanges } from '../../src/app/compare-changes.js
 import { type ChangeEffect, explainChanges } from '../../src/app/compare-effects.js';
 import { comparisonData, comparisonText } from '../../src/app/compare-text.js';
 import { textOf } from '../../src/archive/digest.js';
-import type { InputFile } from '../../src/input/files.js';
-import { readAssumptions } from '../../src/input/read-assumptions.js';
-import { readStudy } from '../../src/input/read-study.js';
 import { simulateCandidate } from '../../src/simulate/candidate.js';
 import type { Candidate, Study } from '../../src/study/study.js';
 import { emptyFolder, quickDisk } from './fixture.js';
+import { studyFrom } from './measured-study.js';
 import { decided, decideRequest, smallStudy } from './small-study.js';
-
-function studyFrom(files: InputFile[]): Study {
-  const read = readStudy(files, readAssumptions(), []);
-  if (!read.ok) throw new Error(read.issues.map(({ message }) => message).join('\n'));
-  return read.value;
-}
 
 const earlier = studyFrom(smallStudy());
 const sketch = (study: Study, candidate: Candidate) => simulateCandidate(study, candidate, 'sketch');

@@ -7,8 +7,8 @@ import { recordsText } from '../../src/app/records-text.js';
 import { readArchive } from '../../src/archive/read-archive.js';
 import { simulateCandidate } from '../../src/simulate/candidate.js';
 import { emptyFolder, quickDisk } from './fixture.js';
-import { drawnTools, filedResults, measuredStudy, poorReadings } from './measured-study.js';
-import { decided, decideRequest, studyFrom, tools } from './small-study.js';
+import { drawnTools, filedResults, measuredStudy, poorReadings, studyFrom } from './measured-study.js';
+import { decided, decideRequest, tools } from './small-study.js';
 
 type Kept = Exclude<Logged, { log: null }>;
 
