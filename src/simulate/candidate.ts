@@ -9,7 +9,13 @@ import { busOf } from './bus.js';
 import type { CandidateModel } from './candidate-model.js';
 import { candidateFailures } from './failures.js';
 import { simulateHeat } from './heat.js';
-import { holdCorrectionRatio, largestHoldEffort, lockingClass, unpoweredHoldHonoured } from './hold.js';
+import {
+  holdCorrectionRatio,
+  largestHoldEffort,
+  lockingClass,
+  measuredHold,
+  unpoweredHoldHonoured,
+} from './hold.js';
 import { checkLinkage } from './linkage-check.js';
 import {
   cueFidelity,
@@ -19,6 +25,7 @@ import {
   tenSecondMeanA,
   worstOnShare,
 } from './loop-figures.js';
+import { measuredHoldFindings } from './measured-hold-findings.js';
 import { couplingOf, cueRange, featureMassKg, loadOf } from './mechanics.js';
 import type { CandidateRun, LockingClass, NominalOutcome } from './outcome.js';
 import { type PackModel, packModel } from './pack-model.js';
@@ -130,7 +137,7 @@ export function simulateCandidate(
     stretchRatios: stretches,
     meanPackCurrentA: meanA,
     peakPackCurrentA: peakA,
-    ...holdOutcome(model, loop, study.show.loop, sheet.holdCurrentA !== null),
+    ...holdOutcome(model, loop, study.show.loop, measuredHold(model.drive, sheet) !== null),
     locking: prepared.locking,
     ...handsOutcome(study, model, sheet.shortsWhenOff, prepared.locking !== 'does-not-hold'),
     startUpCurrentA: startA,
@@ -167,6 +174,7 @@ export function simulateCandidate(
     failures: [...candidateFailures(study, model, leadIn, loop, efforts), ...linkage.failures],
     findings: [
       ...sheetFindings(type, sheet, typical, model.drive, model.bus.nominalV),
+      ...measuredHoldFindings(model.drive, sheet),
       ...linkage.findings,
       ...(full ? warmFindings(study, model, loop, heat.outcome.windingTemperatureK) : []),
       ...powerFindings(study, candidate, prepared),

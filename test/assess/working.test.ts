@@ -25,6 +25,11 @@ const kinds: [name: string, kind: DriveKind, sheet: Partial<DriveSheet>][] = [
     { holdCurrentA: 0.5, holdEffort: 2, stallEffort: 12, stallCurrentA: 5 },
   ],
   [
+    'a servo that was measured to hold for nothing',
+    'position-servo',
+    { holdCurrentA: 0.01, holdEffort: 2, stallEffort: 12, stallCurrentA: 5 },
+  ],
+  [
     'a worm drive with gaps in its sheet',
     'worm-gearmotor',
     { stallCurrentA: null, noLoadCurrentA: null, stallEffort: 10 },
