@@ -106,6 +106,26 @@ describe.each(kinds)('the working of %s', (_, kind, sheet) => {
   });
 });
 
+it('the working of a pose in balance says why no current flows, instead of a formula that gives another', () => {
+  const upright = {
+    ...show,
+    loop: [plainCue({ name: 'upright', fromPosition: Math.PI / 2, durationS: 20 })],
+  };
+  const one = { ...candidate('a'), kind: 'position-servo' as const };
+  const of = study([one], [], { show: upright });
+  const lines = working(of, one, simulateCandidate(of, one));
+  const currents = lines.filter(
+    ({ section, source }) => section.startsWith('Hold') && /^M1[2-5]/.test(source),
+  );
+  expect(currents).toEqual([
+    expect.objectContaining({
+      quantity: 'Motor current',
+      numbers: expect.stringContaining('balance'),
+      result: '0 A',
+    }),
+  ]);
+});
+
 it('a pocket calculator reads the sums of the working', () => {
   expect(calculated('(12 V − 200 mA · 3 Ω) / 2 rad/s')).toBeCloseTo(5.7, 12);
   expect(calculated('1 kg·m · 9.80665 m/s² · cos(60° + 0°)')).toBeCloseTo(4.903325, 9);

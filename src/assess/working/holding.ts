@@ -1,4 +1,4 @@
-import { holdEffortAt, holdMotorCurrentA, modelledHoldDraw } from '../../simulate/hold.js';
+import { holdEffortAt, holdMotorCurrentA, isBalanced, modelledHoldDraw } from '../../simulate/hold.js';
 import type { BusDraw } from '../../simulate/motor-point.js';
 import type { Cue } from '../../study/show.js';
 import type { CalculationLine } from '../assessment.js';
@@ -30,6 +30,10 @@ function currents({ prepared }: Worked, position: number, line: LineWriter): Cal
     return [line('Motor current', 'I = 0', 'it locks and the power is off while it holds', '0 A', 'M12')];
   }
   const effort = Math.abs(holdEffortAt(model, position));
+  if (isBalanced(drive, effort)) {
+    const why = 'in balance: there is nothing for friction to work against';
+    return [line('Motor current', 'I = 0', why, '0 A', 'M12')];
+  }
   const [low, high] = [holdMotorCurrentA(drive, effort, 0), holdMotorCurrentA(drive, effort, 1)];
   const share = drive.holdFrictionFraction;
   const motorA = holdMotorCurrentA(drive, effort, share);
