@@ -28,16 +28,6 @@ export function meshBackwardEfficiency(forwardEfficiency: number): number {
 }
 
 /**
- * Forward efficiency of a train of equal meshes.
- * @param meshForward of each mesh
- * @param meshCount at least 0
- * @source meriam-kraige-dynamics, power through stages in series (M7)
- */
-export function trainForward(meshForward: number, meshCount: number): number {
-  return power(meshForward, meshCount);
-}
-
-/**
  * Backward efficiency of a train of equal meshes; 0 as soon as one mesh passes nothing back.
  * @param meshForward of each mesh
  * @param meshCount at least 0

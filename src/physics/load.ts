@@ -99,25 +99,26 @@ export function staticEffort(load: LoadParameters, position: number): number {
 
 /**
  * Effort that moves the feature: static effort, inertia, drag of the air and friction.
- * Friction takes the sign of the speed and is absent at speed 0.
  * @param load the feature
- * @param position rad from level, or m
+ * @param stillEffort from `staticEffort` at the position: whoever asks for many speeds works it out once
  * @param speed towards +
  * @param acceleration towards +
+ * @param direction of the move, +1 or −1, which is that of the friction also where the speed is still 0
  * @returns N·m or N, positive when the drive must push towards +
  * @source meriam-kraige-dynamics, rotation about a fixed axis (M1, M2)
  */
 export function movingEffort(
   load: LoadParameters,
-  position: number,
+  stillEffort: number,
   speed: number,
   acceleration: number,
+  direction: number,
 ): number {
   return (
-    staticEffort(load, position) +
+    stillEffort +
     load.inertia * acceleration +
     load.dragCoefficient * speed * Math.abs(speed) +
-    load.frictionEffort * Math.sign(speed)
+    load.frictionEffort * direction
   );
 }
 

@@ -8,6 +8,7 @@ import {
   panelDragCoefficient,
   slideDragCoefficient,
   slideGustEffort,
+  weightN,
 } from '../physics/load.js';
 import type { Activity, Feature } from '../study/feature.js';
 import type { Study } from '../study/study.js';
@@ -77,7 +78,7 @@ function slideLoad({ feature, carrier, air }: Study, sheet: DriveSheet): LoadPar
   const massKg = feature.massKg + ridingMassKg(sheet);
   return {
     isHinge: false,
-    gravityEffort: massKg * standardGravityMPerS2 * Math.sin(feature.inclineRad),
+    gravityEffort: weightN(massKg) * Math.sin(feature.inclineRad),
     leanRad: 0,
     inertia: massKg,
     dragCoefficient: slideDragCoefficient(feature.panelAreaM2),
