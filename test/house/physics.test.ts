@@ -33,3 +33,8 @@ it('every formula and constant of physics/ is one that the program computes with
   });
   expect(idle).toEqual([]);
 });
+
+it('gravity and the zero of the Celsius scale are written as figures once', () => {
+  const files = sources().filter((path) => /\b(9\.80665|273\.15)\b/.test(textOf(path)));
+  expect(files).toEqual(['src/quantity/exact.ts']);
+});
