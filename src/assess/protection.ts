@@ -11,6 +11,9 @@ export const believedRatingPerH = 25;
 /** A board must stay out of the show: its trip lies this much above the largest current (from experience). */
 const tripHeadroom = 1.25;
 
+/** A start-up surge that the board does not wait out must stay so far below its trip (from experience). */
+const startUpHeadroom = 1.1;
+
 /** How much longer than the start-up surge the board must wait, at least (from experience). */
 const delayHeadroom = 2;
 
@@ -84,7 +87,7 @@ function boardFor(study: Study, candidate: Candidate, { demand }: CandidateRun):
   const ceilingA = highestTripA(study);
   const runTripA = roundedUp(tripHeadroom * demand.peakCurrentA);
   const startA = demand.startUpCurrentA ?? 0;
-  const wholeTripA = Math.max(runTripA, roundedUp(1.1 * startA));
+  const wholeTripA = Math.max(runTripA, roundedUp(startUpHeadroom * startA));
   if (wholeTripA <= ceilingA) return fitting(wholeTripA, shortestDelayS, ceilingA, '');
   const wait = `the start-up of ${amperes(startA)} lasts ${milliseconds(surgeS(candidate))}`;
   if (runTripA <= ceilingA) return fitting(runTripA, delayHeadroom * surgeS(candidate), ceilingA, wait);
