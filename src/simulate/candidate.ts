@@ -149,7 +149,7 @@ export function simulateCandidate(
     holdEffortRatio: finite(largestHoldEffort(model, study.show) / model.drive.stallEffort),
     fits: fitsSpace(study, candidate),
     busVoltageV: model.bus.highestV,
-    maximumVoltageV: sheet.maximumVoltageV ?? type.assumedVoltageRatio * model.drive.ratedVoltageV,
+    maximumVoltageV: sheet.maximumVoltageV,
     cost: costMoney(study, candidate),
     reworkTimeS: sheet.reworkTimeS,
     swapTimeS: sheet.swapTimeS,

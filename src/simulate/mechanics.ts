@@ -109,9 +109,6 @@ function hingeLoad({ feature, carrier, air }: Study, sheet: DriveSheet): LoadPar
   };
 }
 
-/** Efficiency of a coupling when the sheet gives none (from experience). */
-const usualCouplingEfficiency = { direct: 1, geared: 0.9, spool: 0.95, strut: 1 } as const;
-
 /** Pivots of a strut, given or proposed. */
 export interface StrutPivots {
   frameArmM: number;
@@ -144,7 +141,7 @@ export function couplingOf(sheet: DriveSheet, pivots: StrutPivots | null): Coupl
   return {
     kind: sheet.coupling,
     fixedRatio: ratioByKind[sheet.coupling],
-    efficiency: sheet.couplingEfficiency ?? usualCouplingEfficiency[sheet.coupling],
+    efficiency: sheet.couplingEfficiency,
     driveCount: sheet.drivesPerFeatureCount,
     frameArmM: pivots?.frameArmM ?? 0,
     featureArmM: pivots?.featureArmM ?? 0,

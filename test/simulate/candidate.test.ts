@@ -200,7 +200,9 @@ describe('a cord on a spool', () => {
           plainCue({ action: 'move', fromPosition: 0.2, toPosition: 0, durationS: 3 }),
         ],
       },
-      candidates: [plainCandidate('position-servo', { coupling: 'spool', spoolRadiusM: 0.02 })],
+      candidates: [
+        plainCandidate('position-servo', { coupling: 'spool', spoolRadiusM: 0.02, couplingEfficiency: 0.95 }),
+      ],
     });
     const failure = runOf(study).failures.find(({ code }) => code === 'cord')!;
     expect(failure.value).toBeCloseTo(0.5 * 9.80665 - 8, 9);
