@@ -90,11 +90,14 @@ describe('the hold current of a position-hold servo', () => {
     );
   });
 
-  it('measured as no more than the idle current is taken, and the report asks for another look', () => {
-    const run = measured({ holdCurrentA: 0.01, holdEffort: 1.2 });
+  it.each([
+    ['odd where friction alone may hold the load', 0.1, 'odd'],
+    ['impossible where friction is too weak for that', 1.2, 'impossible'],
+  ])('measured as no more than the idle current is taken, and called %s', (_, holdEffort, severity) => {
+    const run = measured({ holdCurrentA: 0.01, holdEffort });
     expect(run.nominal.holdPackCurrentA).toBeCloseTo(0.01, 12);
     expect(run.findings).toContainEqual(
-      expect.objectContaining({ code: 'hold-costs-nothing', severity: 'odd', field: 'hold_current' }),
+      expect.objectContaining({ code: 'hold-costs-nothing', severity, field: 'hold_current' }),
     );
   });
 
