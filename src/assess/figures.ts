@@ -1,12 +1,11 @@
 import type { Motion } from '../drives/sheet.js';
+import { zeroCelsiusK } from '../quantity/exact.js';
 import { formatNumber, formatQuantity, formatValue } from '../quantity/format.js';
 
 /** Figures as the sentences of the assessment write them: the unit a person reads, three digits that count. */
 
-const iceK = 273.15;
-
 /** Absolute temperature of a figure on the Celsius scale. */
-export const kelvinOf = (degrees: number): number => degrees + iceK;
+export const kelvinOf = (degrees: number): number => degrees + zeroCelsiusK;
 
 /** A number with a fixed count of digits after the point. */
 export const decimal = (value: number, digits: number): string => value.toFixed(digits);
@@ -25,7 +24,7 @@ export const milliseconds = (timeS: number): string => formatValue(timeS, 'ms');
 export const minutes = (timeS: number): string => `${Math.round(timeS / 60)} min`;
 export const hours = (timeS: number): string => formatValue(timeS, 'h');
 export const percent = (fraction: number): string => `${Math.round(fraction * 100)} %`;
-export const celsius = (temperatureK: number): string => `${Math.round(temperatureK - iceK)} °C`;
+export const celsius = (temperatureK: number): string => `${Math.round(temperatureK - zeroCelsiusK)} °C`;
 export const metresPerSecond = (speedMPerS: number): string => formatValue(speedMPerS, 'm/s');
 export const mass = (massKg: number): string => formatQuantity(massKg, 'mass');
 

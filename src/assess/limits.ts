@@ -6,9 +6,6 @@ import { criterionValue, type Judged } from './criterion-values.js';
 
 export { passesAll } from './choosing/rank-order.js';
 
-/** Share by which the drive must outdo the largest load when no criteria file says otherwise. */
-const defaultTorqueMargin = 1.3;
-
 /**
  * Every hard limit against one candidate, exactly one outcome per limit: first the ways in which it cannot do
  * the job at all, then voltage and fit, which always count, then what the criteria demand.
@@ -21,11 +18,6 @@ export function limitsOf(judged: Judged): LimitOutcome[] {
   for (const criterion of demanded) {
     if (criterion.id === 'voltage' || criterion.id === 'fits') continue;
     outcomes.push(criterionLimit(criterion.id, criterion.must as Limit, judged));
-  }
-  const demandsMargin = demanded.some((criterion) => criterion.id === 'torque_margin');
-  if (!demandsMargin && judged.study.criteria.every((criterion) => criterion.origin === 'assumed')) {
-    const bound: Limit = { direction: 'at-least', bound: defaultTorqueMargin };
-    outcomes.push(criterionLimit('torque_margin', bound, judged));
   }
   return outcomes;
 }
@@ -61,9 +53,6 @@ function criterionLimit(id: Criterion['id'], limit: Limit, judged: Judged): Limi
 function voltageLimit({ run }: Judged): LimitOutcome {
   const { busVoltageV, maximumVoltageV } = run.nominal;
   const head = { criterion: 'voltage', direction: 'at-most', value: busVoltageV } as const;
-  if (maximumVoltageV === null) {
-    return { ...head, limit: 0, passes: null, margin: null, missing: 'maximum_voltage' };
-  }
   const margin = marginOf(busVoltageV, { direction: 'at-most', bound: maximumVoltageV });
   return { ...head, limit: maximumVoltageV, passes: margin >= 0, margin };
 }

@@ -1,4 +1,4 @@
-import { power } from '../quantity/power.js';
+import { fuseContinuousCurrentA, wireContinuousCurrentA } from '../physics/wire.js';
 import type { CandidateRun } from '../simulate/outcome.js';
 import type { Candidate, Study } from '../study/study.js';
 import type { Pack, Wiring } from '../study/supply.js';
@@ -8,11 +8,11 @@ import { amperes, milliseconds } from './figures.js';
 /** Highest discharge rating that a label is believed, in 1/h (from experience). */
 export const believedRatingPerH = 25;
 
-/** Continuous share of a fuse's rating at 25 °C: fuse makers' common guidance. */
-export const fuseContinuousFraction = 0.75;
-
 /** A board must stay out of the show: its trip lies this much above the largest current (from experience). */
 const tripHeadroom = 1.25;
+
+/** A start-up surge that the board does not wait out must stay so far below its trip (from experience). */
+const startUpHeadroom = 1.1;
 
 /** How much longer than the start-up surge the board must wait, at least (from experience). */
 const delayHeadroom = 2;
@@ -37,15 +37,12 @@ export function packContinuousA(pack: Pack): number | null {
 
 /** What the fuse carries for ever; null when none is fitted. */
 export function fuseContinuousA(wiring: Wiring): number | null {
-  return wiring.fuseRatingA === null ? null : fuseContinuousFraction * wiring.fuseRatingA;
+  return wiring.fuseRatingA === null ? null : fuseContinuousCurrentA(wiring.fuseRatingA);
 }
 
-/**
- * What a short insulated wire carries for ever with about 30 K of rise, partly covered by fabric:
- * 10 A at 1 mm², growing with the area to the power 0.75 (surface against resistance; from experience).
- */
+/** What the wire carries for ever; null for one without a cross-section. */
 export function wireContinuousA(wiring: Wiring): number | null {
-  return wiring.areaM2 > 0 ? 10 * power(wiring.areaM2 * 1e6, 0.75) : null;
+  return wiring.areaM2 > 0 ? wireContinuousCurrentA(wiring.areaM2) : null;
 }
 
 /** Length of the start-up surge of one candidate. */
@@ -90,7 +87,7 @@ function boardFor(study: Study, candidate: Candidate, { demand }: CandidateRun):
   const ceilingA = highestTripA(study);
   const runTripA = roundedUp(tripHeadroom * demand.peakCurrentA);
   const startA = demand.startUpCurrentA ?? 0;
-  const wholeTripA = Math.max(runTripA, roundedUp(1.1 * startA));
+  const wholeTripA = Math.max(runTripA, roundedUp(startUpHeadroom * startA));
   if (wholeTripA <= ceilingA) return fitting(wholeTripA, shortestDelayS, ceilingA, '');
   const wait = `the start-up of ${amperes(startA)} lasts ${milliseconds(surgeS(candidate))}`;
   if (runTripA <= ceilingA) return fitting(runTripA, delayHeadroom * surgeS(candidate), ceilingA, wait);

@@ -13,6 +13,7 @@ import { costColumns } from './cost-columns.js';
 import { couplingColumns } from './coupling-columns.js';
 import { gearingColumns } from './gearing-columns.js';
 import { holdingColumns } from './holding-columns.js';
+import { ratedFigures } from './rated-figures.js';
 import { ratingColumns } from './rating-columns.js';
 import type { DriveKind, DriveSheet, Motion } from './sheet.js';
 
@@ -64,16 +65,7 @@ export function sheetColumns(motion: Motion): FieldDeclaration[] {
 }
 
 /** The columns that state one voltage's figures and may be repeated at another. */
-export const ratedProperties: readonly string[] = [
-  'ratedVoltageV',
-  'noLoadSpeed',
-  'noLoadCurrentA',
-  'stallEffort',
-  'stallCurrentA',
-  'ratedEffort',
-  'ratedSpeed',
-  'ratedCurrentA',
-];
+export const ratedProperties: readonly string[] = ['ratedVoltageV', ...ratedFigures];
 
 /** What one drive type makes of the shared columns. Columns it does not name stay optional. */
 export interface TypeColumns {

@@ -3,6 +3,7 @@ import {
   motorFromRatedPoint,
   motorFromStall,
   rotorInertia,
+  stallEffortOf,
 } from '../physics/dc-motor.js';
 import type { DriveType } from './drive-type.js';
 import { figuresAtVoltage } from './rated-figures.js';
@@ -159,7 +160,7 @@ export function driveParameters(
     speedConstant: motor.speedConstant,
     noLoadCurrentA,
     stallCurrentA: motor.stallCurrentA,
-    stallEffort: forwardEfficiency * motor.speedConstant * (motor.stallCurrentA - noLoadCurrentA),
+    stallEffort: stallEffortOf({ ...motor, forwardEfficiency }),
     listedStallEffort,
     impliedEfficiency,
     forwardEfficiency,

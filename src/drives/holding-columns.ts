@@ -1,4 +1,5 @@
 import { choice, type FieldDeclaration, quantity, yesNo } from '../quantity/field.js';
+import { loadedEffort } from './rating-columns.js';
 import type { Motion } from './sheet.js';
 
 /** What the drive draws and does while it stands still. */
@@ -26,7 +27,7 @@ export function holdingColumns(motion: Motion): FieldDeclaration[] {
       how: rotary
         ? 'mass on the arm times 9.81 times its distance from the axis, arm level'
         : 'mass on the rod times 9.81',
-      within: anyEffort,
+      within: loadedEffort(motion),
     }),
     choice('control', 'control', ['position', 'switched'], {
       meaning: 'how it is driven: towards a position, or switched on and off',

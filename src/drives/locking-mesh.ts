@@ -2,13 +2,11 @@ import {
   lockingDriveBackward,
   meshBackwardEfficiency,
   shakenBackward,
+  spurStagesEfficiency,
   staticBackward,
 } from '../physics/gear-train.js';
 import type { BackwardEfficiencies } from './drive-type.js';
 import type { DriveSheet, TypicalFigures } from './sheet.js';
-
-/** Forward efficiency of the spur stages in front of a worm or screw, all together (from experience). */
-const spurForward = 0.9;
 
 /**
  * Backward efficiencies of one locking mesh (worm or screw) behind spur stages. (M7)
@@ -22,7 +20,7 @@ export function lockingMeshBackward(
   sheet: DriveSheet,
   typical: TypicalFigures,
 ): BackwardEfficiencies {
-  return ofMesh(Math.min(1, forwardEfficiency / spurForward), sheet, typical);
+  return ofMesh(Math.min(1, forwardEfficiency / spurStagesEfficiency), sheet, typical);
 }
 
 /**
@@ -34,8 +32,8 @@ export function statedLockingMeshBackward(
   sheet: DriveSheet,
   typical: TypicalFigures,
 ): BackwardEfficiencies {
-  const spurBackward = meshBackwardEfficiency(spurForward);
-  const meshBackward = Math.min(1, running >= 0 ? running / spurBackward : running * spurForward);
+  const spurBackward = meshBackwardEfficiency(spurStagesEfficiency);
+  const meshBackward = Math.min(1, running >= 0 ? running / spurBackward : running * spurStagesEfficiency);
   // η_b = 2 − 1/η_f of one mesh, solved for η_f.
   return { ...ofMesh(1 / (2 - meshBackward), sheet, typical), running };
 }
@@ -43,8 +41,8 @@ export function statedLockingMeshBackward(
 function ofMesh(mesh: number, sheet: DriveSheet, typical: TypicalFigures): BackwardEfficiencies {
   const { staticFrictionRatio } = typical;
   return {
-    running: lockingDriveBackward(staticBackward(mesh, 1), spurForward),
-    standing: lockingDriveBackward(staticBackward(mesh, staticFrictionRatio), spurForward),
-    shaken: lockingDriveBackward(shakenBackward(mesh, sheet.shakeRatio, staticFrictionRatio), spurForward),
+    running: lockingDriveBackward(staticBackward(mesh, 1)),
+    standing: lockingDriveBackward(staticBackward(mesh, staticFrictionRatio)),
+    shaken: lockingDriveBackward(shakenBackward(mesh, sheet.shakeRatio, staticFrictionRatio)),
   };
 }

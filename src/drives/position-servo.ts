@@ -4,7 +4,7 @@ import type { DriveType } from './drive-type.js';
 import { positionServoColumns } from './position-servo-columns.js';
 
 /** Meshes of a hobby servo's spur train when the sheet does not say. */
-const usualMeshCount = 4;
+export const usualMeshCount = 4;
 
 /** Position-hold servo: a spur gearmotor with its own position loop, powered as long as it holds. */
 export const positionServo: DriveType = {

@@ -1,7 +1,7 @@
 import type { DriveSheet, RatedFigures } from './sheet.js';
 
-type Figure = keyof RatedFigures;
-const figures: readonly Figure[] = [
+/** The figures that hold at one voltage. */
+export const ratedFigures = [
   'noLoadSpeed',
   'noLoadCurrentA',
   'stallEffort',
@@ -9,7 +9,7 @@ const figures: readonly Figure[] = [
   'ratedEffort',
   'ratedSpeed',
   'ratedCurrentA',
-];
+] as const satisfies readonly (keyof RatedFigures)[];
 
 /**
  * The sheet's figures at the voltage the drive will see, where the listing gives several voltages.
@@ -31,10 +31,10 @@ export function figuresAtVoltage(sheet: DriveSheet, voltageV: number): RatedFigu
   const high = listed[upper]!;
   const share = (voltageV - low.ratedVoltageV) / (high.ratedVoltageV - low.ratedVoltageV);
   const between: RatedFigures = { ...low, ratedVoltageV: voltageV };
-  for (const figure of figures) {
+  for (const figure of ratedFigures) {
     const from = low[figure];
     const to = high[figure];
-    (between as unknown as Record<Figure, number | null>)[figure] =
+    (between as Record<(typeof ratedFigures)[number], number | null>)[figure] =
       from === null ? to : to === null ? from : from + share * (to - from);
   }
   return between;

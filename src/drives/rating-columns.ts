@@ -1,6 +1,10 @@
 import { choice, count, type FieldDeclaration, quantity } from '../quantity/field.js';
 import type { Motion } from './sheet.js';
 
+/** Range of an effort that a figure was read at: never none. */
+export const loadedEffort = (motion: Motion): string =>
+  motion === 'rotary' ? '0.00001..10000 N·m' : '0.001..1000000 N';
+
 /** Voltage, speed, effort and current as a listing states them. */
 export function ratingColumns(motion: Motion): FieldDeclaration[] {
   const rotary = motion === 'rotary';
@@ -46,7 +50,7 @@ export function ratingColumns(motion: Motion): FieldDeclaration[] {
         ? 'a luggage scale on an arm of known length, drive held in a vice; one second per pull, no more'
         : 'push against a bathroom scale, one second per push, no more',
       plausible: rotary ? '0.05..60 N·m' : '5..5000 N',
-      within: rotary ? '0.00001..10000 N·m' : '0.001..1000000 N',
+      within: loadedEffort(motion),
       spread: 'stall_effort',
     }),
     quantity('stall_current', 'stallCurrentA', 'current', {
@@ -62,7 +66,7 @@ export function ratingColumns(motion: Motion): FieldDeclaration[] {
         ? 'hang a known mass on an arm of known length and let the drive lift it'
         : 'hang a known mass on the rod and let the drive lift it',
       plausible: rotary ? '0.02..30 N·m' : '2..3000 N',
-      within: rotary ? '0.00001..10000 N·m' : '0.001..1000000 N',
+      within: loadedEffort(motion),
       spread: 'stall_effort',
     }),
     quantity('rated_speed', 'ratedSpeed', speed, {

@@ -1,4 +1,4 @@
-import { lowerTorqueNm, screwBackwardEfficiency, screwForwardEfficiency } from '../physics/power-screw.js';
+import { screwBackwardEfficiency, screwForwardEfficiency, type Thread } from '../physics/power-screw.js';
 import type { DriveType } from './drive-type.js';
 import { lockingMeshBackward, statedLockingMeshBackward } from './locking-mesh.js';
 import { screwActuatorColumns } from './screw-actuator-columns.js';
@@ -21,29 +21,27 @@ export const screwActuator: DriveType = {
   backward: lockingMeshBackward,
   backwardAsStated: statedLockingMeshBackward,
   geometry(sheet, typical) {
-    if (sheet.screwDiameterM === null || sheet.screwLeadM === null) return null;
-    const diameterM = sheet.screwDiameterM;
-    const leadM = sheet.screwLeadM;
-    const flankRad = sheet.flankAngleRad ?? trapezoidalFlankAngleRad;
+    const { screwDiameterM: meanDiameterM, screwLeadM: leadM } = sheet;
+    if (meanDiameterM === null || leadM === null) return null;
     const running = sheet.frictionRunningCoefficient ?? typical.frictionRunningCoefficient;
     const standing = sheet.frictionStaticCoefficient ?? typical.frictionStaticCoefficient;
-    const collarDiameterM = sheet.collarDiameterM ?? 0;
-    const collarFriction = sheet.collarFrictionCoefficient ?? usualCollarFriction;
-    const withCollar = lowerTorqueNm(
-      1,
-      diameterM,
+    const thread = (frictionCoefficient: number): Thread => ({
+      meanDiameterM,
       leadM,
-      standing,
-      flankRad,
-      collarFriction,
-      collarDiameterM,
-    );
+      frictionCoefficient,
+      flankAngleRad: sheet.flankAngleRad ?? trapezoidalFlankAngleRad,
+    });
+    const collar = {
+      frictionCoefficient: sheet.collarFrictionCoefficient ?? usualCollarFriction,
+      meanDiameterM: sheet.collarDiameterM ?? 0,
+    };
     return {
-      forward: screwForwardEfficiency(diameterM, leadM, running, flankRad, collarFriction, collarDiameterM),
-      running: screwBackwardEfficiency(diameterM, leadM, running, flankRad),
-      standing: screwBackwardEfficiency(diameterM, leadM, standing, flankRad),
-      shaken: screwBackwardEfficiency(diameterM, leadM, sheet.shakeRatio * standing, flankRad),
-      standingWithCollar: collarDiameterM > 0 ? (-2 * Math.PI * withCollar) / leadM : null,
+      forward: screwForwardEfficiency({ ...thread(running), collar }),
+      running: screwBackwardEfficiency(thread(running)),
+      standing: screwBackwardEfficiency(thread(standing)),
+      shaken: screwBackwardEfficiency(thread(sheet.shakeRatio * standing)),
+      standingWithCollar:
+        collar.meanDiameterM > 0 ? screwBackwardEfficiency({ ...thread(standing), collar }) : null,
     };
   },
   cautions: [

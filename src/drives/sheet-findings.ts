@@ -1,4 +1,4 @@
-import { motorFromRatedPoint } from '../physics/dc-motor.js';
+import { motorFromRatedPoint, stallEffortOf } from '../physics/dc-motor.js';
 import { formatValue } from '../quantity/format.js';
 import { type DriveParameters, stallCurrentForA } from './drive-parameters.js';
 import type { DriveType } from './drive-type.js';
@@ -99,8 +99,7 @@ function ratedPointFindings(
     ratedCurrentA,
     ratedEffort,
   );
-  const stallByLine =
-    line.forwardEfficiency * line.speedConstant * (line.stallCurrentA - drive.noLoadCurrentA);
+  const stallByLine = stallEffortOf(line);
   const difference = stallByLine / stallEffort - 1;
   if (Math.abs(difference) <= largestDifference.ratedPoint) return [];
   const unit = effortUnit(type.motion);

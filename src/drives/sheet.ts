@@ -27,7 +27,7 @@ export interface DriveSheet extends RatedFigures {
   /** The same drive at other voltages; empty for most listings. */
   otherVoltages: RatedFigures[];
   drivesPerFeatureCount: number;
-  maximumVoltageV: number | null;
+  maximumVoltageV: number;
   figuresFrom: 'listing' | 'data-sheet' | 'measured';
   idleCurrentA: number;
   holdCurrentA: number | null;
@@ -62,7 +62,7 @@ export interface DriveSheet extends RatedFigures {
   onPeriodS: number | null;
   coupling: CouplingKind;
   couplingRatio: number | null;
-  couplingEfficiency: number | null;
+  couplingEfficiency: number;
   spoolRadiusM: number | null;
   strutFrameArmM: number | null;
   strutFeatureArmM: number | null;

@@ -18,6 +18,9 @@ const own: Record<CouplingKind, { needs: readonly string[]; uses: readonly strin
   strut: { needs: [], uses: ['strut_frame_arm', 'strut_feature_arm', 'strut_level_angle'] },
 };
 
+/** Efficiency of a joint in which nothing slides under load. */
+const lossless = 1;
+
 /** Takes the usual coupling when blank, and checks that it can be and is complete. */
 export function applyCouplingRules(context: SheetContext, motion: Motion): void {
   const { reading, columns, feature, report, assumptions } = context;
@@ -38,6 +41,7 @@ export function applyCouplingRules(context: SheetContext, motion: Motion): void 
   const efficiency = assumptions.find('drive', 'any', `coupling_efficiency_${coupling}`);
   if (efficiency !== null) reading.assume(field('coupling_efficiency')!, efficiency);
   reportIdle(context, coupling);
+  if (!own[coupling].uses.includes('coupling_efficiency')) reading.settle('couplingEfficiency', lossless);
   if (coupling === 'strut') checkStrut(context);
 }
 

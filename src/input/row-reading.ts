@@ -82,6 +82,12 @@ export class RowReading {
     if (this.provenance.get(property)?.origin === 'assumed') this.provenance.delete(property);
   }
 
+  /** Takes a value that another choice leaves no doubt about; what was given or assumed instead is nobody's figure. */
+  settle(property: string, value: PropertyValue): void {
+    this.values.set(property, value);
+    this.provenance.delete(property);
+  }
+
   /** Reports a blank that must not be. */
   missing(field: FieldDeclaration): void {
     this.failed.add(field.property);

@@ -25,6 +25,7 @@ export function applySheetRules(context: SheetContext): void {
   checkLoadedPoint(context.reading, context.columns);
   checkPairs(context);
   takeByRule(context);
+  checkHoldCurrent(context);
   takeCosts(context);
   applyCouplingRules(context, driveTypes[context.kind].motion);
   dropIdle(context.reading);
@@ -122,6 +123,16 @@ function takeByRule({ reading, columns, kind, assumptions }: SheetContext): void
       take(name, name);
   }
   if (reading.number('collarDiameterM') !== null) take('collar_friction', 'collar_friction');
+}
+
+/** A hold current is read with the idle current in it. */
+function checkHoldCurrent({ reading, columns, report }: SheetContext): void {
+  const [holdA, idleA] = [reading.number('holdCurrentA'), reading.number('idleCurrentA')];
+  if (holdA === null || idleA === null || holdA >= idleA) return;
+  const hold = reading.provenance.get('holdCurrentA')!;
+  const idle = reading.provenance.get('idleCurrentA')!;
+  const { how } = columns.find(({ name }) => name === 'idle_current')!;
+  report(reading.at('hold_current'), say.holdBelowIdle(hold.shown, idle.shown, idle.origin === 'given', how));
 }
 
 /** What a change needs beyond the drive itself; the drive of today needs nothing more. */

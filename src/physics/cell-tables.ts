@@ -2,12 +2,6 @@
 export const cellChemistryIds = ['lipo', 'nmc-pouch', 'li-ion', 'li-ion-power', 'lifepo4', 'nimh'] as const;
 export type CellChemistryId = (typeof cellChemistryIds)[number];
 
-/** States of charge of the tables: 0, 2, 5, 10, … 100 %. The look-up in `cell.ts` relies on these knots. */
-export const socFractions: readonly number[] = [
-  0, 0.02, 0.05, 0.1, 0.15, 0.2, 0.25, 0.3, 0.35, 0.4, 0.45, 0.5, 0.55, 0.6, 0.65, 0.7, 0.75, 0.8, 0.85, 0.9,
-  0.95, 1,
-];
-
 /**
  * Lithium-cobalt-oxide pouch cell.
  * @source ai-2020, open-circuit curve
@@ -53,7 +47,7 @@ const nimhVoltagesV: readonly number[] = [
   1.33, 1.34, 1.355, 1.37,
 ];
 
-/** Open-circuit voltages of one cell at `socFractions`. */
+/** Open-circuit voltages of one cell at 0 and 2 % of charge, then every 5 % up to 100; `cell.ts` looks them up. */
 export const openCircuitVoltagesV: Record<CellChemistryId, readonly number[]> = {
   lipo: lipoVoltagesV,
   'nmc-pouch': nmcPouchVoltagesV,

@@ -1,7 +1,7 @@
 import { cellReferenceK, gasConstantJPerMolK } from './constants.js';
 
 /**
- * Open-circuit voltage of one cell, straight between the knots of `socFractions` and constant outside them.
+ * Open-circuit voltage of one cell, straight between the charges of the table and constant outside them.
  * @param table 22 voltages, as in `openCircuitVoltagesV`
  * @param socFraction state of charge, 0…1
  * @returns V

@@ -1,13 +1,14 @@
+import * as exact from '../quantity/exact.js';
 import { cited } from '../sources/sources.js';
 
 /** Standard acceleration of free fall; exact by definition. */
-export const standardGravityMPerS2 = cited(9.80665, 'si-brochure', '3rd CGPM (1901)');
+export const standardGravityMPerS2 = cited(exact.standardGravityMPerS2, 'si-brochure', '3rd CGPM (1901)');
 
 /** Molar gas constant; exact since the SI of 2019, here to ten digits. */
 export const gasConstantJPerMolK = cited(8.314462618, 'codata-2018', 'table of recommended values');
 
 /** Zero of the Celsius scale; exact by definition. */
-export const zeroCelsiusK = cited(273.15, 'si-brochure', 'section 2.3.1');
+export const zeroCelsiusK = cited(exact.zeroCelsiusK, 'si-brochure', 'section 2.3.1');
 
 /** Temperature coefficient of the resistance of annealed copper at 20 °C, 1/K. */
 export const copperTemperatureCoefficient = cited(0.00393, 'iec-60028', 'standard values, from memory');

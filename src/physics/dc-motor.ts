@@ -177,13 +177,15 @@ export function rotorInertia(
 /**
  * Motor current that holds an effort at rest with power on.
  * Friction leaves a band: at its lower end it helps to hold, at its upper end the drive works against it.
+ * Without any effort the upper end is the no-load current; a pose in balance has nothing to work against, so whoever
+ * asks about poses takes none there.
  * @param effortMagnitude N·m or N, at least 0
  * @param noLoadCurrentA friction of motor and gearing as a current
  * @param forwardTorqueConstant forward efficiency × speed constant
  * @param speedConstant V·s/rad or V·s/m
  * @param staticBackwardEfficiency a negative one counts as 0: the drive locks
  * @param frictionFraction place in the band, 0…1
- * @returns A; 0 for no effort at fraction 0
+ * @returns A; at no effort the fraction of the no-load current
  * @source hughes-drury, chapter 3, with the friction of the gearing at rest (M12)
  */
 export function holdCurrentA(

@@ -4,7 +4,7 @@ import { power } from '../quantity/power.js';
 const defaultStaticRatio = 1.25;
 
 /** Forward efficiency of the spur stages in front of a worm or screw, all of them together; from memory. */
-const defaultSpurForward = 0.9;
+export const spurStagesEfficiency = 0.9;
 
 /**
  * Loss of a mesh over the power it passes on.
@@ -28,16 +28,6 @@ export function meshBackwardEfficiency(forwardEfficiency: number): number {
 }
 
 /**
- * Forward efficiency of a train of equal meshes.
- * @param meshForward of each mesh
- * @param meshCount at least 0
- * @source meriam-kraige-dynamics, power through stages in series (M7)
- */
-export function trainForward(meshForward: number, meshCount: number): number {
-  return power(meshForward, meshCount);
-}
-
-/**
  * Backward efficiency of a train of equal meshes; 0 as soon as one mesh passes nothing back.
  * @param meshForward of each mesh
  * @param meshCount at least 0
@@ -56,7 +46,7 @@ export function trainBackward(meshForward: number, meshCount: number): number {
  * @returns negative when the drive locks
  * @source meriam-kraige-dynamics, power through stages in series (M7)
  */
-export function lockingDriveBackward(meshBackward: number, spurForward = defaultSpurForward): number {
+export function lockingDriveBackward(meshBackward: number, spurForward = spurStagesEfficiency): number {
   return meshBackward >= 0 ? meshBackward * meshBackwardEfficiency(spurForward) : meshBackward / spurForward;
 }
 

@@ -1,6 +1,3 @@
-/** Derivative of a small system: writes d(state)/dt into `slopes`. */
-export type Derivative = (timeS: number, state: Float64Array, slopes: Float64Array) => void;
-
 /**
  * A root of a continuous function between two points of opposite sign, by Brent's method.
  * A zero at an end is returned as it is; NaN when both ends have the same sign.
@@ -80,40 +77,6 @@ export function findRoot(
     fb = f(b);
   }
   return b;
-}
-
-/**
- * One step of the classical fourth-order Runge–Kutta method; changes `state` in place.
- * @param derivative of the system
- * @param timeS at the start of the step
- * @param state one number per variable
- * @param stepS length of the step
- * @param scratch at least five times as long as the state; its contents do not matter
- * @source hairer-norsett-wanner, section II.1
- */
-export function rk4Step(
-  derivative: Derivative,
-  timeS: number,
-  state: Float64Array,
-  stepS: number,
-  scratch: Float64Array,
-): void {
-  const size = state.length;
-  const trial = scratch.subarray(0, size);
-  const k1 = scratch.subarray(size, 2 * size);
-  const k2 = scratch.subarray(2 * size, 3 * size);
-  const k3 = scratch.subarray(3 * size, 4 * size);
-  const k4 = scratch.subarray(4 * size, 5 * size);
-  derivative(timeS, state, k1);
-  for (let i = 0; i < size; i++) trial[i] = state[i]! + (stepS / 2) * k1[i]!;
-  derivative(timeS + stepS / 2, trial, k2);
-  for (let i = 0; i < size; i++) trial[i] = state[i]! + (stepS / 2) * k2[i]!;
-  derivative(timeS + stepS / 2, trial, k3);
-  for (let i = 0; i < size; i++) trial[i] = state[i]! + stepS * k3[i]!;
-  derivative(timeS + stepS, trial, k4);
-  for (let i = 0; i < size; i++) {
-    state[i] = state[i]! + (stepS / 6) * (k1[i]! + 2 * k2[i]! + 2 * k3[i]! + k4[i]!);
-  }
 }
 
 /**

@@ -1,7 +1,10 @@
 import { airDensityKgPerM3, flatPlateDragCoefficient, standardGravityMPerS2 } from './constants.js';
 
-/** An assist spring; efforts and positions in N·m and rad on a hinge, N and m on a slide. */
-export interface SpringParameters {
+/**
+ * An assist spring, flat so that any number can be drawn from its spread.
+ * Efforts and positions in N·m and rad on a hinge, N and m on a slide.
+ */
+export interface AssistSpring {
   form: 'none' | 'linear' | 'constant' | 'coil';
   /** `linear`: N·m/rad or N/m. */
   stiffness: number;
@@ -35,7 +38,7 @@ export interface LoadParameters {
   bounceFraction: number;
   /** Hinge to tip; 1 on a slide, so that effort / length is a force. */
   lengthM: number;
-  spring: SpringParameters;
+  spring: AssistSpring;
 }
 
 /** Body used to estimate an inertia. */
@@ -64,7 +67,7 @@ export function gravityEffortAt(load: LoadParameters, position: number): number 
  * @returns N·m or N
  * @source meriam-kraige-dynamics, law of cosines and virtual work of a spring (M1, M2)
  */
-export function springEffort(spring: SpringParameters, position: number): number {
+export function springEffort(spring: AssistSpring, position: number): number {
   switch (spring.form) {
     case 'none':
       return 0;
@@ -99,25 +102,26 @@ export function staticEffort(load: LoadParameters, position: number): number {
 
 /**
  * Effort that moves the feature: static effort, inertia, drag of the air and friction.
- * Friction takes the sign of the speed and is absent at speed 0.
  * @param load the feature
- * @param position rad from level, or m
+ * @param stillEffort from `staticEffort` at the position: whoever asks for many speeds works it out once
  * @param speed towards +
  * @param acceleration towards +
+ * @param direction of the move, +1 or −1, which is that of the friction also where the speed is still 0
  * @returns N·m or N, positive when the drive must push towards +
  * @source meriam-kraige-dynamics, rotation about a fixed axis (M1, M2)
  */
 export function movingEffort(
   load: LoadParameters,
-  position: number,
+  stillEffort: number,
   speed: number,
   acceleration: number,
+  direction: number,
 ): number {
   return (
-    staticEffort(load, position) +
+    stillEffort +
     load.inertia * acceleration +
     load.dragCoefficient * speed * Math.abs(speed) +
-    load.frictionEffort * Math.sign(speed)
+    load.frictionEffort * direction
   );
 }
 

@@ -9,26 +9,7 @@ export const motionLaws = [
 ] as const;
 export type MotionLaw = (typeof motionLaws)[number];
 
-/** Largest normalised velocity and acceleration of a law. */
-export interface LawPeaks {
-  velocity: number;
-  acceleration: number;
-}
-
 const fourPlusPi = 4 + Math.PI;
-
-/**
- * Peaks of each law, in travels per duration and travels per duration².
- * @source rothbart, table of cam curves, from memory; norton-cams, the same (M16)
- */
-export const lawPeaks: Record<MotionLaw, LawPeaks> = {
-  trapezoid: { velocity: 3 / 2, acceleration: 9 / 2 },
-  cycloidal: { velocity: 2, acceleration: 2 * Math.PI },
-  harmonic: { velocity: Math.PI / 2, acceleration: Math.PI ** 2 / 2 },
-  'modified-sine': { velocity: (4 * Math.PI) / fourPlusPi, acceleration: (4 * Math.PI ** 2) / fourPlusPi },
-  'poly-345': { velocity: 15 / 8, acceleration: 10 / Math.sqrt(3) },
-  'poly-4567': { velocity: 35 / 16, acceleration: (84 * Math.sqrt(5)) / 25 },
-};
 
 /**
  * Share of the travel that is done; 0 before the move, 1 after it.

@@ -10,26 +10,6 @@ const largestDensityAPerM2 = 17e6;
 const fuseContinuousFraction = 0.75;
 
 /**
- * Diameter of a wire by its American wire gauge.
- * @param gauge number; 0 and negative for the thick sizes (1/0 = 0, 2/0 = −1)
- * @returns m
- * @source astm-b258, definition of the sizes
- */
-export function awgDiameterM(gauge: number): number {
-  return 0.127e-3 * power(92, (36 - gauge) / 39);
-}
-
-/**
- * Cross-section of a solid wire by its American wire gauge.
- * @param gauge number
- * @returns m²
- * @source astm-b258, definition of the sizes
- */
-export function awgAreaM2(gauge: number): number {
-  return (Math.PI / 4) * awgDiameterM(gauge) ** 2;
-}
-
-/**
  * Resistance of a copper wire.
  * @param lengthM of the conductor: both ways for a pair
  * @param areaM2 above 0
@@ -57,6 +37,6 @@ export function wireContinuousCurrentA(areaM2: number): number {
  * @param ratingA printed rating
  * @returns A
  */
-export function fuseContinuousA(ratingA: number): number {
+export function fuseContinuousCurrentA(ratingA: number): number {
   return fuseContinuousFraction * ratingA;
 }

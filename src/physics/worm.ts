@@ -34,13 +34,3 @@ export function wormBackwardEfficiency(
   const tangent = Math.tan(leadAngleRad);
   return (cosine - frictionCoefficient / tangent) / (cosine + frictionCoefficient * tangent);
 }
-
-/**
- * Smallest friction at which the wheel cannot drive its worm.
- * @param leadAngleRad above 0, below a right angle
- * @param pressureAngleRad normal pressure angle
- * @source shigley, chapter 13, worm gearing: force analysis (M8)
- */
-export function wormLockingFriction(leadAngleRad: number, pressureAngleRad: number): number {
-  return Math.cos(pressureAngleRad) * Math.tan(leadAngleRad);
-}

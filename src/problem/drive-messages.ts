@@ -45,6 +45,19 @@ export function neededBy(name: string, because: string, how: string): Trouble {
   return errorOf('blank-required', '', name, `${name} is blank, and ${because}`, `how to find it: ${how}`);
 }
 
+/** Less current while it holds a load than while it holds none. */
+export function holdBelowIdle(hold: string, idle: string, idleGiven: boolean, how: string): Trouble {
+  return errorOf(
+    'hold-below-idle',
+    hold,
+    `at least ${idle}`,
+    `hold_current is ${hold}, less than the idle_current of ${idle} that is part of it`,
+    idleGiven
+      ? 'read both again, with the same meter'
+      : `idle_current is assumed: give idle_current (${how})`,
+  );
+}
+
 /** A value that another choice makes idle. */
 export function notUsed(name: string, received: string, because: string): Trouble {
   return warningOf(

@@ -1,4 +1,4 @@
-import { hourS, inchM } from './exact.js';
+import { hourS, inchM, zeroCelsiusK } from './exact.js';
 import { power } from './power.js';
 import { linear, shifted, type Unit } from './unit.js';
 
@@ -31,7 +31,7 @@ const electrical: Unit[] = [
 const kelvin = ['K', 'kelvin'];
 
 const thermal: Unit[] = [
-  shifted('°C', 273.15, 1, ['degC', 'deg C', 'celsius', 'C']),
+  shifted('°C', zeroCelsiusK, 1, ['degC', 'deg C', 'celsius', 'C']),
   shifted('K', 0, 1, kelvin),
   shifted('°F', 459.67, 5 / 9, ['degF', 'deg F', 'fahrenheit', 'F']),
   linear('thermal-resistance', 'K/W', 1, ['°C/W', 'degC/W', 'C/W']),

@@ -1,8 +1,9 @@
 /**
  * Exact definitions that every unit factor is derived from
- * (international yard and pound 1959; standard acceleration of free fall, 3rd CGPM 1901).
+ * (international yard and pound 1959; standard acceleration of free fall, 3rd CGPM 1901; zero of the Celsius scale).
  */
 export const standardGravityMPerS2 = 9.80665;
+export const zeroCelsiusK = 273.15;
 export const inchM = 0.0254;
 export const footM = 12 * inchM;
 export const poundKg = 0.45359237;

@@ -1,6 +1,5 @@
 import { filledFigures } from '../drives/drive-parameters.js';
 import type { AssumedValue } from '../drives/finding.js';
-import { driveTypes } from '../drives/registry.js';
 import { formatValue } from '../quantity/format.js';
 import type { Candidate, Study } from '../study/study.js';
 import type { PreparedCandidate } from './candidate.js';
@@ -13,7 +12,6 @@ export function assumedOf(study: Study, candidate: Candidate, prepared: Prepared
     ...motorValues(candidate, prepared),
     ...heatValues(study, candidate),
     ...strutValues(candidate, prepared),
-    ...voltageValues(candidate, prepared),
     ...packValues(study),
   ];
 }
@@ -77,13 +75,6 @@ function strutValues(_candidate: Candidate, { model, proposedPivots }: PreparedC
       basis,
     },
   ];
-}
-
-function voltageValues({ sheet, kind }: Candidate, { model }: PreparedCandidate): AssumedValue[] {
-  if (sheet.maximumVoltageV !== null) return [];
-  const ratio = driveTypes[kind].assumedVoltageRatio;
-  const voltageV = ratio * model.drive.ratedVoltageV;
-  return [assumed('maximum_voltage', voltageV, 'V', 'V', `${ratio} × rated voltage (from experience)`)];
 }
 
 /** The pack's own gap is the same for all candidates; it is listed with each because each rests on it. */

@@ -9,7 +9,13 @@ import { busOf } from './bus.js';
 import type { CandidateModel } from './candidate-model.js';
 import { candidateFailures } from './failures.js';
 import { simulateHeat } from './heat.js';
-import { holdCorrectionRatio, largestHoldEffort, lockingClass, unpoweredHoldHonoured } from './hold.js';
+import {
+  holdCorrectionRatio,
+  largestHoldEffort,
+  lockingClass,
+  measuredHold,
+  unpoweredHoldHonoured,
+} from './hold.js';
 import { checkLinkage } from './linkage-check.js';
 import {
   cueFidelity,
@@ -19,6 +25,7 @@ import {
   tenSecondMeanA,
   worstOnShare,
 } from './loop-figures.js';
+import { measuredHoldFindings } from './measured-hold-findings.js';
 import { couplingOf, cueRange, featureMassKg, loadOf } from './mechanics.js';
 import type { CandidateRun, LockingClass, NominalOutcome } from './outcome.js';
 import { type PackModel, packModel } from './pack-model.js';
@@ -103,13 +110,10 @@ export function listingOf(
 ): Listing {
   const { drive, bus } = prepared.model;
   return {
-    findings: sheetFindings(
-      driveTypes[candidate.kind],
-      candidate.sheet,
-      candidate.typical,
-      drive,
-      bus.nominalV,
-    ),
+    findings: [
+      ...sheetFindings(driveTypes[candidate.kind], candidate.sheet, candidate.typical, drive, bus.nominalV),
+      ...measuredHoldFindings(drive, candidate.sheet),
+    ],
     assumed: assumedOf(study, candidate, prepared),
     stallEffort: drive.listedStallEffort,
   };
@@ -178,7 +182,7 @@ export function simulateCandidate(
     stretchRatios: stretches,
     meanPackCurrentA: meanA,
     peakPackCurrentA: peakA,
-    ...holdOutcome(model, loop, study.show.loop, sheet.holdCurrentA !== null),
+    ...holdOutcome(model, loop, study.show.loop, measuredHold(model.drive, sheet) !== null),
     locking: prepared.locking,
     ...handsOutcome(study, model, sheet.shortsWhenOff, prepared.locking !== 'does-not-hold'),
     startUpCurrentA: startA,
@@ -191,7 +195,7 @@ export function simulateCandidate(
     holdEffortRatio: finite(largestHoldEffort(model, study.show) / model.drive.stallEffort),
     fits: fitsSpace(study, candidate),
     busVoltageV: model.bus.highestV,
-    maximumVoltageV: sheet.maximumVoltageV ?? type.assumedVoltageRatio * model.drive.ratedVoltageV,
+    maximumVoltageV: sheet.maximumVoltageV,
     cost: costMoney(study, candidate),
     reworkTimeS: sheet.reworkTimeS,
     swapTimeS: sheet.swapTimeS,

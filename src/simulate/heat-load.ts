@@ -1,7 +1,7 @@
-import { copperResistanceRatio } from '../physics/dc-motor.js';
+import { copperResistanceRatio, motorVoltageV } from '../physics/dc-motor.js';
 import { driveEffortAtRest, speedRatio } from '../physics/linkage.js';
 import { gravityEffortAt, springEffort } from '../physics/load.js';
-import { pulseBlend } from '../physics/pulse-drive.js';
+import { pulseBlend, pulseMovingBusCurrentA } from '../physics/pulse-drive.js';
 import { gearHeatW } from '../physics/thermal.js';
 import type { CandidateModel } from './candidate-model.js';
 import { holdMotorCurrentA } from './hold.js';
@@ -24,15 +24,13 @@ export function copperHeatW(
   const warm = copperResistanceRatio(windingK);
   const ohm = model.drive.resistanceOhm * warm;
   const backV = model.drive.speedConstant * speed;
-  const voltageV = currentA * ohm + backV;
+  const voltageV = motorVoltageV(currentA, speed, ohm, model.drive.speedConstant);
   if (!model.drive.pulsed) return currentA * currentA * ohm;
   if (currentA < 0 && voltageV >= 0) return model.regenerates ? currentA * currentA * ohm : -backV * currentA;
   const busV = model.bus.nominalV;
-  const magnitudeA = Math.abs(currentA);
   // Warm copper shortens L/R, so the pulses look slower by the same ratio.
-  const blend = pulseBlend(Math.min(1, (magnitudeA * ohm) / busV), model.drive.pulseRatio * warm);
-  const share = Math.abs(voltageV) / busV;
-  return busV * magnitudeA * (share + blend * (1 - share)) - backV * currentA;
+  const blend = pulseBlend(Math.min(1, (Math.abs(currentA) * ohm) / busV), model.drive.pulseRatio * warm);
+  return busV * pulseMovingBusCurrentA(currentA, voltageV, busV, blend) - backV * currentA;
 }
 
 /** Motor currents of a hold over one bounce of the carrier: g·(1 + b·sin φ). */

@@ -3,7 +3,7 @@ import type { DriveSheet } from '../drives/sheet.js';
 import { holdCurrentA } from '../physics/dc-motor.js';
 import { driveEffortAtRest, speedRatio } from '../physics/linkage.js';
 import { staticEffort } from '../physics/load.js';
-import { pulseBusCurrentRatio } from '../physics/pulse-drive.js';
+import { pulseHoldBusCurrentA } from '../physics/pulse-drive.js';
 import type { Show } from '../study/show.js';
 import type { CandidateModel } from './candidate-model.js';
 import type { BusDraw } from './motor-point.js';
@@ -22,12 +22,16 @@ export function holdEffortAt(model: CandidateModel, position: number): number {
 /** A hold effort below this share of the stall effort is balance, not load. */
 const balancedFraction = 1e-6;
 
+/** Whether an effort is none: there is nothing for friction to work against. */
+export const isBalanced = (drive: DriveParameters, effort: number): boolean =>
+  Math.abs(effort) < balancedFraction * drive.stallEffort;
+
 /**
- * Motor current while holding an effort, by the share of friction the drive works against. (M12)
- * A balanced feature needs none: there is nothing for friction to work against.
+ * Motor current while holding an effort, by the share of friction the drive works against; a balanced feature needs
+ * none. (M12)
  */
 export function holdMotorCurrentA(drive: DriveParameters, effort: number, frictionFraction: number): number {
-  if (Math.abs(effort) < balancedFraction * drive.stallEffort) return 0;
+  if (isBalanced(drive, effort)) return 0;
   return holdCurrentA(
     Math.abs(effort),
     drive.noLoadCurrentA,
@@ -38,29 +42,50 @@ export function holdMotorCurrentA(drive: DriveParameters, effort: number, fricti
   );
 }
 
+/** Draw of one drive on its bus while its motor holds with a current, idle left out, whatever was measured. */
+export function modelledHoldDraw(model: CandidateModel, motorA: number, into: BusDraw): void {
+  busDraw(model, motorA, motorA * model.drive.resistanceOhm, into);
+}
+
 /** Draw of one drive on its bus at a powered hold, idle current left out, corrected by a measurement if any. */
 export function holdDraw(model: CandidateModel, effort: number, into: BusDraw): number {
-  const currentA = holdMotorCurrentA(model.drive, effort, model.drive.holdFrictionFraction);
-  busDraw(model, currentA, currentA * model.drive.resistanceOhm, into);
+  const motorA = holdMotorCurrentA(model.drive, effort, model.drive.holdFrictionFraction);
+  modelledHoldDraw(model, motorA, into);
   into.powerW *= model.holdCorrectionRatio;
   into.currentA *= model.holdCorrectionRatio;
-  return currentA;
+  return motorA;
+}
+
+/** Pack current of one drive at the measured hold, at rated voltage, idle left out, as measured and as modelled. */
+export interface MeasuredHold {
+  /** At least 0. */
+  measuredA: number;
+  /** Above 0. */
+  modelledA: number;
+}
+
+/**
+ * What a sheet says of a measured hold. (M15)
+ * @returns null without a measurement, and for one at an effort that asks for no current: nothing can be scaled by it
+ */
+export function measuredHold(drive: DriveParameters, sheet: DriveSheet): MeasuredHold | null {
+  if (sheet.holdCurrentA === null || sheet.holdEffort === null) return null;
+  const motorA = holdMotorCurrentA(drive, sheet.holdEffort, drive.holdFrictionFraction);
+  const { resistanceOhm, ratedVoltageV, pulseRatio, pulsed } = drive;
+  const modelledA = pulsed ? pulseHoldBusCurrentA(motorA, resistanceOhm, ratedVoltageV, pulseRatio) : motorA;
+  if (!(modelledA > 0)) return null;
+  return { measuredA: Math.max(0, sheet.holdCurrentA - sheet.idleCurrentA), modelledA };
 }
 
 /**
  * Measured over modelled pack current of one drive at a hold, at rated voltage and the same effort. (M15)
  *
  * It replaces what is guessed about friction and pulse frequency, so every hold is multiplied by it.
- * @returns 1 when the sheet carries no measurement
+ * @returns 1 when the sheet carries no measurement of a loaded hold
  */
 export function holdCorrectionRatio(drive: DriveParameters, sheet: DriveSheet): number {
-  if (sheet.holdCurrentA === null || sheet.holdEffort === null) return 1;
-  const motorA = holdMotorCurrentA(drive, sheet.holdEffort, drive.holdFrictionFraction);
-  const duty = Math.min(1, (motorA * drive.resistanceOhm) / drive.ratedVoltageV);
-  const modelledA = drive.pulsed
-    ? (drive.ratedVoltageV / drive.resistanceOhm) * pulseBusCurrentRatio(duty, drive.pulseRatio)
-    : motorA;
-  return Math.max(0, sheet.holdCurrentA - sheet.idleCurrentA) / modelledA;
+  const hold = measuredHold(drive, sheet);
+  return hold === null ? 1 : hold.measuredA / hold.modelledA;
 }
 
 /** Largest effort of one drive over the holds of the cue list, magnitude. */

@@ -1,6 +1,7 @@
 import type { Cue } from '../study/show.js';
 import type { Load } from '../study/supply.js';
 import type { CandidateModel } from './candidate-model.js';
+import { modelledHoldDraw } from './hold.js';
 import { type LoopSamples, packCurrentAtA, sampleKinds } from './loop-samples.js';
 import type { BusDraw } from './motor-point.js';
 import type { LoopEnergy } from './outcome.js';
@@ -184,6 +185,7 @@ export interface HoldFigures {
 export function holdFigures(model: CandidateModel, samples: LoopSamples, cues: readonly Cue[]): HoldFigures {
   const { bus, drive, driveCount } = model;
   const sums = { motorA: 0, packA: 0, pulseModelA: 0, correctedA: 0, linearRuleA: 0 };
+  const modelled: BusDraw = { powerW: 0, currentA: 0 };
   let timeS = 0;
   for (let k = 0; k < samples.count; k++) {
     if (cues[samples.cueIndexes[k]!]!.action !== 'hold') continue;
@@ -196,7 +198,8 @@ export function holdFigures(model: CandidateModel, samples: LoopSamples, cues: r
     sums.motorA += samples.motorCurrentsA[k]! * durationS;
     sums.packA += packA * durationS;
     sums.correctedA += driveCount * driveA * durationS;
-    sums.pulseModelA += ((driveCount * driveA) / (model.holdCorrectionRatio || 1)) * durationS;
+    modelledHoldDraw(model, samples.motorCurrentsA[k]!, modelled);
+    sums.pulseModelA += driveCount * (modelled.powerW / bus.nominalV + modelled.currentA) * durationS;
     sums.linearRuleA +=
       ((driveCount * drive.stallCurrentA * samples.efforts[k]!) / drive.listedStallEffort) * durationS;
   }

@@ -8,8 +8,9 @@ import {
   panelDragCoefficient,
   slideDragCoefficient,
   slideGustEffort,
+  weightN,
 } from '../physics/load.js';
-import type { Activity } from '../study/feature.js';
+import type { Activity, Feature } from '../study/feature.js';
 import type { Study } from '../study/study.js';
 
 /**
@@ -56,6 +57,18 @@ export function featureMassKg(study: Study, sheet: DriveSheet): number | null {
   return study.feature.massKg + ridingMassKg(sheet);
 }
 
+/** Mass × balance distance of one hinged feature, from a scale under the tip where there is one. (M1) */
+export const firstMomentKgM = ({ tipScaleKg, tipDistanceM, massKg, balanceDistanceM }: Feature): number =>
+  tipScaleKg === null ? massKg * balanceDistanceM : tipScaleKg * tipDistanceM;
+
+/** Inertia of one hinged feature by its shape, whether or not a better figure is given. (M1) */
+export const guessedInertiaKgM2 = (feature: Feature): number =>
+  bodyInertia(feature.shape, feature.massKg, firstMomentKgM(feature) / feature.massKg, feature.tipDistanceM);
+
+/** Inertia of one hinged feature without what rides on it: as given, else by its shape. (M1) */
+export const bareInertiaKgM2 = (feature: Feature): number =>
+  feature.inertiaKgM2 ?? guessedInertiaKgM2(feature);
+
 /** The feature as a load on its drive, with whatever part of the drive rides on it. (M1, M2) */
 export function loadOf(study: Study, sheet: DriveSheet): LoadParameters {
   return study.feature.kind === 'slide' ? slideLoad(study, sheet) : hingeLoad(study, sheet);
@@ -65,7 +78,7 @@ function slideLoad({ feature, carrier, air }: Study, sheet: DriveSheet): LoadPar
   const massKg = feature.massKg + ridingMassKg(sheet);
   return {
     isHinge: false,
-    gravityEffort: massKg * standardGravityMPerS2 * Math.sin(feature.inclineRad),
+    gravityEffort: weightN(massKg) * Math.sin(feature.inclineRad),
     leanRad: 0,
     inertia: massKg,
     dragCoefficient: slideDragCoefficient(feature.panelAreaM2),
@@ -81,18 +94,12 @@ function hingeLoad({ feature, carrier, air }: Study, sheet: DriveSheet): LoadPar
   const ridingKg = ridingMassKg(sheet);
   const rideM = sheet.rideDistanceM ?? feature.balanceDistanceM;
   const { tipDistanceM } = feature;
-  const momentKgM =
-    feature.tipScaleKg === null
-      ? feature.massKg * feature.balanceDistanceM
-      : feature.tipScaleKg * tipDistanceM;
-  const inertia =
-    feature.inertiaKgM2 ??
-    bodyInertia(feature.shape, feature.massKg, momentKgM / feature.massKg, tipDistanceM);
+  const momentKgM = firstMomentKgM(feature) + ridingKg * rideM;
   return {
     isHinge: true,
-    gravityEffort: (momentKgM + ridingKg * rideM) * standardGravityMPerS2 * Math.cos(feature.axisTiltRad),
+    gravityEffort: momentKgM * standardGravityMPerS2 * Math.cos(feature.axisTiltRad),
     leanRad: carrier.leanRad,
-    inertia: inertia + ridingKg * rideM * rideM,
+    inertia: bareInertiaKgM2(feature) + ridingKg * rideM * rideM,
     dragCoefficient: panelDragCoefficient(feature.panelAreaM2, tipDistanceM),
     frictionEffort: feature.frictionEffort,
     gustEffort: hingeGustEffort(feature.panelAreaM2, tipDistanceM, air.gustMPerS),
@@ -101,9 +108,6 @@ function hingeLoad({ feature, carrier, air }: Study, sheet: DriveSheet): LoadPar
     spring: feature.spring,
   };
 }
-
-/** Efficiency of a coupling when the sheet gives none (from experience). */
-const usualCouplingEfficiency = { direct: 1, geared: 0.9, spool: 0.95, strut: 1 } as const;
 
 /** Pivots of a strut, given or proposed. */
 export interface StrutPivots {
@@ -137,7 +141,7 @@ export function couplingOf(sheet: DriveSheet, pivots: StrutPivots | null): Coupl
   return {
     kind: sheet.coupling,
     fixedRatio: ratioByKind[sheet.coupling],
-    efficiency: sheet.couplingEfficiency ?? usualCouplingEfficiency[sheet.coupling],
+    efficiency: sheet.couplingEfficiency,
     driveCount: sheet.drivesPerFeatureCount,
     frameArmM: pivots?.frameArmM ?? 0,
     featureArmM: pivots?.featureArmM ?? 0,

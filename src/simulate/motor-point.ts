@@ -1,4 +1,4 @@
-import { motorCurrentA } from '../physics/dc-motor.js';
+import { motorCurrentA, motorVoltageV } from '../physics/dc-motor.js';
 import { pulseBlend } from '../physics/pulse-drive.js';
 import type { CandidateModel } from './candidate-model.js';
 
@@ -22,8 +22,8 @@ export function movingCurrentA(model: CandidateModel, effort: number, accelerati
 }
 
 /** Motor voltage at a current and a speed along the motion. (M11) */
-export const motorVoltageV = (model: CandidateModel, currentA: number, speed: number): number =>
-  currentA * model.drive.resistanceOhm + model.drive.speedConstant * speed;
+export const movingVoltageV = ({ drive }: CandidateModel, currentA: number, speed: number): number =>
+  motorVoltageV(currentA, speed, drive.resistanceOhm, drive.speedConstant);
 
 /** What one drive takes from its bus: I = powerW/V + currentA. Reused between calls. */
 export interface BusDraw {

@@ -1,9 +1,9 @@
 import { driveEffortMoving, speedRatio, speedRatioSlope } from '../physics/linkage.js';
-import { staticEffort } from '../physics/load.js';
+import { movingEffort, staticEffort } from '../physics/load.js';
 import { lawAcceleration, lawPosition, lawVelocity } from '../physics/motion-law.js';
 import type { Cue } from '../study/show.js';
 import { type CandidateModel, usableVoltageFraction } from './candidate-model.js';
-import { type BusDraw, busDraw, drivesCurrentA, motorVoltageV, movingCurrentA } from './motor-point.js';
+import { type BusDraw, busDraw, drivesCurrentA, movingCurrentA, movingVoltageV } from './motor-point.js';
 
 /** Slowest that a move may be stretched before it counts as impossible. */
 const largestStretch = 1000;
@@ -62,23 +62,18 @@ export class MoveTrack {
   /** Effort, speed, current and voltage of one drive at sample `i` when the cue takes `stretch` times as long. */
   evaluate(i: number, stretch: number): MovePoint {
     const { model, point, direction } = this;
-    const { load } = model;
     const velocity = this.velocities[i]! / stretch;
     const acceleration = this.accelerations[i]! / (stretch * stretch);
     const ratio = this.ratios[i]!;
-    const loadEffort =
-      this.staticEfforts[i]! +
-      load.inertia * acceleration +
-      load.dragCoefficient * velocity * Math.abs(velocity) +
-      load.frictionEffort * direction;
-    // The ends of a move have no speed yet; there the direction of the cue decides who pushes.
+    // The ends of a move have no speed yet; there the direction of the cue decides who pushes and how friction acts.
+    const loadEffort = movingEffort(model.load, this.staticEfforts[i]!, velocity, acceleration, direction);
     const driveEffort = driveEffortMoving(loadEffort, direction, ratio, model.coupling);
     const along = Math.sign(ratio) * direction;
     point.effort = driveEffort * along;
     point.speed = Math.abs(ratio * velocity);
     const driveAcceleration = ratio * acceleration + this.slopes[i]! * velocity * velocity;
     point.currentA = movingCurrentA(model, point.effort, driveAcceleration * along);
-    point.voltageV = motorVoltageV(model, point.currentA, point.speed);
+    point.voltageV = movingVoltageV(model, point.currentA, point.speed);
     return point;
   }
 

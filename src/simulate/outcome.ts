@@ -109,7 +109,7 @@ export interface NominalOutcome {
   fits: boolean | null;
   /** Highest voltage the drive sees. */
   busVoltageV: number;
-  maximumVoltageV: number | null;
+  maximumVoltageV: number;
   cost: number | null;
   reworkTimeS: number | null;
   swapTimeS: number | null;

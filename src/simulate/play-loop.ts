@@ -3,7 +3,7 @@ import type { Load } from '../study/supply.js';
 import { type CandidateModel, usableVoltageFraction } from './candidate-model.js';
 import { holdDraw, holdEffortAt, holdMotorCurrentA } from './hold.js';
 import { emptySamples, type LoopSamples, sampleKinds } from './loop-samples.js';
-import { type BusDraw, busDraw, drivesCurrentA, motorVoltageV } from './motor-point.js';
+import { type BusDraw, busDraw, drivesCurrentA, movingVoltageV } from './motor-point.js';
 import { MoveTrack } from './move-track.js';
 import { playSwitchedMove, switchedPoint } from './switched-move.js';
 
@@ -128,11 +128,11 @@ export class CuePlayer {
     played.stretches.push(move.playedS > 0 ? move.playedS / cue.durationS : 1);
     for (const end of [cue.fromPosition, cue.toPosition]) {
       const point = switchedPoint(model, end, Math.sign(cue.toPosition - cue.fromPosition) || 1);
-      busDraw(model, point.currentA, motorVoltageV(model, point.currentA, point.speed), this.draw);
+      busDraw(model, point.currentA, movingVoltageV(model, point.currentA, point.speed), this.draw);
       this.notePeak(model.drive.idleCurrentA);
     }
     move.points.forEach((point, i) => {
-      busDraw(model, point.currentA, motorVoltageV(model, point.currentA, point.speed), this.draw);
+      busDraw(model, point.currentA, movingVoltageV(model, point.currentA, point.speed), this.draw);
       this.add(cueIndex, sampleKinds.move, move.durationsS[i]!, move.positions[i]!, point);
     });
     const waitS = cue.durationS - move.playedS;

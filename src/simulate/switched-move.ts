@@ -1,5 +1,6 @@
+import { motorSpeed } from '../physics/dc-motor.js';
 import { driveEffortMoving, speedRatio } from '../physics/linkage.js';
-import { staticEffort } from '../physics/load.js';
+import { movingEffort, staticEffort } from '../physics/load.js';
 import type { Cue } from '../study/show.js';
 import type { CandidateModel } from './candidate-model.js';
 import { movingCurrentA } from './motor-point.js';
@@ -24,17 +25,17 @@ export function switchedPoint(model: CandidateModel, position: number, direction
   const { load, drive, bus } = model;
   const ratio = speedRatio(model.coupling, position);
   const along = Math.sign(ratio) * direction;
-  const stillEffort = staticEffort(load, position) + load.frictionEffort * direction;
+  const stillEffort = staticEffort(load, position);
   const rounds = load.dragCoefficient > 0 ? dragRounds : 1;
   let velocity = 0;
   let effort = 0;
   let currentA = 0;
   let speed = 0;
   for (let round = 0; round < rounds; round++) {
-    const loadEffort = stillEffort + load.dragCoefficient * velocity * velocity * direction;
+    const loadEffort = movingEffort(load, stillEffort, velocity * direction, 0, direction);
     effort = driveEffortMoving(loadEffort, direction, ratio, model.coupling) * along;
     currentA = movingCurrentA(model, effort, 0);
-    speed = (bus.middleV - currentA * drive.resistanceOhm) / drive.speedConstant;
+    speed = motorSpeed(bus.middleV, currentA, drive.resistanceOhm, drive.speedConstant);
     const found = Math.max(0, speed / Math.abs(ratio));
     // Halfway steps keep the iteration from swinging when the drag is large.
     velocity = round === 0 ? found : (velocity + found) / 2;

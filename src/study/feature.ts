@@ -1,27 +1,9 @@
+import type { AssistSpring, BodyShape } from '../physics/load.js';
+
+export type { AssistSpring, BodyShape };
+
 /** How the feature moves: about a hinge (coordinate: angle, 0 = level, + = up) or along a rail. */
 export type FeatureKind = 'hinge' | 'slide';
-
-/** Body used to estimate the inertia when none is given. */
-export type FeatureShape = 'rod' | 'panel' | 'point' | 'unknown';
-
-/**
- * An assist spring, flat so that any number can be drawn from its spread.
- * Efforts and positions in N·m and rad on a hinge, N and m on a slide.
- */
-export interface AssistSpring {
-  form: 'none' | 'linear' | 'constant' | 'coil';
-  /** `linear`: N·m/rad or N/m. */
-  stiffness: number;
-  /** `linear`: position at which it pushes nothing. */
-  freePosition: number;
-  /** `constant`: effort towards +. */
-  constantEffort: number;
-  /** `coil`: from an anchor straight above the hinge to a point along the feature. */
-  rateNPerM: number;
-  frameArmM: number;
-  featureArmM: number;
-  freeLengthM: number;
-}
 
 /** No spring at all; others are written as changes of it. */
 export const noSpring: AssistSpring = {
@@ -47,7 +29,7 @@ export interface Feature {
   /** Reading of a scale under the tip with the feature level; replaces mass × balance distance. */
   tipScaleKg: number | null;
   inertiaKgM2: number | null;
-  shape: FeatureShape;
+  shape: BodyShape;
   panelAreaM2: number;
   lowerStopPosition: number;
   upperStopPosition: number;

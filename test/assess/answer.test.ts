@@ -74,9 +74,9 @@ describe('the answer', () => {
   });
 
   it('says so where nothing is known to pass, and names the figure that is missing', () => {
-    const { sentence, reasons } = answer({ now: { busVoltageV: 21 }, worm: { maximumVoltageV: null } });
+    const { sentence, reasons } = answer({ now: { busVoltageV: 21 }, worm: { fits: null } });
     expect(sentence).toBe('No candidate is known to pass every limit; worm passes what could be judged.');
-    expect(reasons[0]).toBe('worm lacks maximum_voltage.');
+    expect(reasons[0]).toBe('worm lacks length, width, height.');
   });
 
   it('calls candidates by their labels, and adds the id where two are called the same', () => {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Judged } from '../../src/assess/criterion-values.js';
 import { limitsOf, marginOf, passesAll } from '../../src/assess/limits.js';
 import type { CandidateRun } from '../../src/simulate/outcome.js';
-import type { Criterion } from '../../src/study/choosing.js';
+import type { Criterion, Limit } from '../../src/study/choosing.js';
 import { candidate, criterion, run, study } from './hand-made.js';
 
 const atLeast = (bound: number) => ({ direction: 'at-least', bound }) as const;
@@ -43,17 +43,18 @@ describe('hard limits', () => {
     expect(names).toEqual(['voltage', 'fits']);
   });
 
-  it('the torque margin counts by default only where nobody wrote criteria', () => {
-    const assumed = { ...criterion('runtime', 1, [0, 1]), origin: 'assumed' } as const;
-    expect(limit(judged([assumed], run('a', { torqueMarginRatio: 1.2 })), 'torque_margin')).toMatchObject({
-      limit: 1.3,
-      passes: false,
-    });
-    const demanded = { ...criterion('torque_margin', 0, null, atLeast(1.1)), origin: 'assumed' } as const;
-    expect(limit(judged([demanded], run('a', { torqueMarginRatio: 1.2 })), 'torque_margin')).toMatchObject({
+  it('the torque margin counts where the criteria demand it, be they assumed, and not where it was taken out', () => {
+    const margin = (must: Limit | null) =>
+      ({ ...criterion('torque_margin', 0, null, must), origin: 'assumed' }) as const;
+    const weak = run('a', { torqueMarginRatio: 1.2 });
+    expect(limit(judged([margin(atLeast(1.1))], weak), 'torque_margin')).toMatchObject({
       limit: 1.1,
       passes: true,
     });
+    expect(limitsOf(judged([margin(null)], weak)).map(({ criterion: name }) => name)).toEqual([
+      'voltage',
+      'fits',
+    ]);
   });
 
   it('a criterion that repeats fit or voltage does not count twice', () => {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { supplyCautions } from '../../src/assess/cautions/supply.js';
 import {
   fuseContinuousA,
   packContinuousA,
@@ -37,6 +38,26 @@ describe('what pack, fuse and wire carry', () => {
   it('a wire of 1 mm² carries 10 A, and 16 times the area 8 times as much', () => {
     expect(wireContinuousA({ ...wiring, areaM2: 1e-6 })).toBeCloseTo(10, 12);
     expect(wireContinuousA({ ...wiring, areaM2: 16e-6 })).toBeCloseTo(80, 12);
+  });
+});
+
+describe('a wire thinner than the rule of area reaches', () => {
+  const thread = { ...wiring, areaM2: 0.05e-6, fuseRatingA: null };
+
+  it('carries no more than 17 A/mm²', () => {
+    expect(wireContinuousA(thread)).toBeCloseTo(0.85, 12);
+  });
+
+  it('raises the caution where the show takes more, and lowers what the board may trip at', () => {
+    const one = candidate('a');
+    const base = run('a');
+    const demand = { ...base.demand, meanCurrentA: 0.9, tenSecondCurrentA: 0.9, peakCurrentA: 0.9 };
+    const judged = { study: study([one], [], { wiring: thread }), candidate: one, run: { ...base, demand } };
+    expect(supplyCautions(judged).map(({ code, severity }) => `${severity} ${code}`)).toContain(
+      'severe wire',
+    );
+    // 0.85 A, half as much again for a while: a board of 1.5 A trips too late.
+    expect(board({ peakCurrentA: 0.9 }, { wiring: thread }).adviceTripA).toBeNull();
   });
 });
 

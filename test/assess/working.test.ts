@@ -25,6 +25,11 @@ const kinds: [name: string, kind: DriveKind, sheet: Partial<DriveSheet>][] = [
     { holdCurrentA: 0.5, holdEffort: 2, stallEffort: 12, stallCurrentA: 5 },
   ],
   [
+    'a servo that was measured to hold for nothing',
+    'position-servo',
+    { holdCurrentA: 0.01, holdEffort: 2, stallEffort: 12, stallCurrentA: 5 },
+  ],
+  [
     'a worm drive with gaps in its sheet',
     'worm-gearmotor',
     { stallCurrentA: null, noLoadCurrentA: null, stallEffort: 10 },
@@ -99,6 +104,26 @@ describe.each(kinds)('the working of %s', (_, kind, sheet) => {
     }
     expect(compared).toBeGreaterThan(10);
   });
+});
+
+it('the working of a pose in balance says why no current flows, instead of a formula that gives another', () => {
+  const upright = {
+    ...show,
+    loop: [plainCue({ name: 'upright', fromPosition: Math.PI / 2, durationS: 20 })],
+  };
+  const one = { ...candidate('a'), kind: 'position-servo' as const };
+  const of = study([one], [], { show: upright });
+  const lines = working(of, one, simulateCandidate(of, one));
+  const currents = lines.filter(
+    ({ section, source }) => section.startsWith('Hold') && /^M1[2-5]/.test(source),
+  );
+  expect(currents).toEqual([
+    expect.objectContaining({
+      quantity: 'Motor current',
+      numbers: expect.stringContaining('balance'),
+      result: '0 A',
+    }),
+  ]);
 });
 
 it('a pocket calculator reads the sums of the working', () => {

@@ -7,7 +7,7 @@ import { prepareCandidate } from '../../src/simulate/candidate.js';
 import type { CandidateModel } from '../../src/simulate/candidate-model.js';
 import { copperHeatW } from '../../src/simulate/heat-load.js';
 import { holdDraw, holdMotorCurrentA } from '../../src/simulate/hold.js';
-import { busDraw, motorVoltageV, movingCurrentA } from '../../src/simulate/motor-point.js';
+import { busDraw, movingCurrentA, movingVoltageV } from '../../src/simulate/motor-point.js';
 import { MoveTrack } from '../../src/simulate/move-track.js';
 import { powerCut, staysUnpowered } from '../../src/simulate/power-cut.js';
 import { plainCandidate, plainCue, plainStudy } from '../simulate/plain-study.js';
@@ -72,7 +72,7 @@ describe.each(variants)('a $kind on $control control', ({ kind, control }) => {
     const speed = 0.3 * drive.noLoadSpeed;
     for (const effort of efforts(model).slice(0, 5)) {
       const currentA = movingCurrentA(model, effort, 0);
-      const voltageV = motorVoltageV(model, currentA, speed);
+      const voltageV = movingVoltageV(model, currentA, speed);
       const draw = { powerW: 0, currentA: 0 };
       busDraw(model, currentA, voltageV, draw);
       // A switched drive runs at the speed at which its own voltage is the bus: no pulses, no chopping loss.
@@ -90,7 +90,7 @@ describe.each(variants)('a $kind on $control control', ({ kind, control }) => {
     // Plugging: an overhauling load so large that the motor pushes back although it turns slowly.
     const currentA = -0.5 * drive.stallCurrentA;
     const speed = 0.05 * drive.noLoadSpeed;
-    const voltageV = motorVoltageV(model, currentA, speed);
+    const voltageV = movingVoltageV(model, currentA, speed);
     expect(voltageV).toBeLessThan(0);
     const draw = { powerW: 0, currentA: 0 };
     busDraw(model, currentA, voltageV, draw);
@@ -112,7 +112,7 @@ describe.each(variants)('a $kind on $control control', ({ kind, control }) => {
   it('turns the power of a load that drives it into heat, unless it gives it back', () => {
     const currentA = -0.1 * drive.stallCurrentA;
     const speed = 0.8 * drive.noLoadSpeed;
-    const voltageV = motorVoltageV(model, currentA, speed);
+    const voltageV = movingVoltageV(model, currentA, speed);
     expect(voltageV).toBeGreaterThan(0);
     const shaftW = -drive.speedConstant * speed * currentA;
     const copperW = currentA ** 2 * drive.resistanceOhm;

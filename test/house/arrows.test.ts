@@ -12,7 +12,7 @@ const mayImport: Record<string, string[]> = {
   study: ['drives', 'quantity'],
   input: ['study', 'drives', 'quantity', 'problem'],
   simulate: ['study', 'drives', 'physics', 'quantity'],
-  assess: ['simulate', 'study', 'drives', 'quantity', 'sources'],
+  assess: ['simulate', 'study', 'drives', 'physics', 'quantity', 'sources'],
   report: ['assess', 'simulate', 'study', 'drives', 'quantity', 'sources', 'problem'],
   page: ['assess'],
   render: ['report', 'quantity', 'problem', 'page'],

@@ -121,6 +121,27 @@ const cases: BrokenCase[] = [
     hint: 'hold_current',
   },
   {
+    title: 'a held load of nothing',
+    files: candidates({ ...servo, hold_current: '0.3 A', hold_effort: '0 N·m' }),
+    code: 'out-of-bounds',
+    ...at(2, 'hold_effort'),
+    hint: 'check the figure',
+  },
+  {
+    title: 'less current under a load than with none',
+    files: candidates({ ...servo, hold_current: '5 mA', hold_effort: '2 N·m', idle_current: '12 mA' }),
+    code: 'hold-below-idle',
+    ...at(2, 'hold_current'),
+    hint: 'read both again',
+  },
+  {
+    title: 'less current under a load than is assumed with none',
+    files: candidates({ ...servo, hold_current: '6 mA', hold_effort: '2 N·m' }),
+    code: 'hold-below-idle',
+    ...at(2, 'hold_current'),
+    hint: 'give idle_current',
+  },
+  {
     title: 'a rod straight on a hinge',
     files: candidates(servo, { ...screw, coupling: 'direct' }),
     code: 'coupling-impossible',

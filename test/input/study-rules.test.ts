@@ -84,9 +84,20 @@ rod,screw-actuator,12 V,20 mm/s,,200 N,1.8 A,300 mm,290 g,
     ]);
     expect(slide.candidates.map(({ sheet }) => [sheet.coupling, sheet.couplingEfficiency])).toEqual([
       ['spool', 0.95],
-      ['direct', null],
+      ['direct', 1],
     ]);
     expect(slide.baselineId).toBeNull();
+  });
+
+  it('lose nothing in a coupling that has no loss, whatever the row says of one', () => {
+    const given = withFile(
+      'candidates.csv',
+      'id,type,rated_voltage,no_load_speed,stall_torque,stall_current,mass,coupling_efficiency\n' +
+        'servo-a,position-servo,7.4 V,0.2 s/60deg,35 kg·cm,4 A,80 g,0.5\n',
+    );
+    const read = studyIn(given);
+    expect(read.candidates[0]!.sheet).toMatchObject({ coupling: 'direct', couplingEfficiency: 1 });
+    expect(read.provenance.some(({ path }) => path.endsWith('servo-a.sheet.couplingEfficiency'))).toBe(false);
   });
 
   it('read a drive at two voltages as one candidate', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { busVoltageV, openCircuitVoltageV, resistanceMultiplier } from '../../src/physics/cell.js';
 import { type CellChemistryId, openCircuitVoltagesV } from '../../src/physics/cell-tables.js';
-import { rk4Step } from '../../src/physics/integrate.js';
+import { solveElsewhere } from './second-opinion.js';
 
 interface Run {
   chemistry: CellChemistryId;
@@ -24,20 +24,21 @@ function runDownS(run: Run): number {
     const ohm = run.seriesCount * run.r0Ohm * resistanceMultiplier(soc) + run.leadsOhm;
     return busVoltageV(emfV, ohm, run.powerW, run.currentA);
   };
-  const slopes = (_: number, state: Float64Array, out: Float64Array) => {
-    const amperes = run.currentA + run.powerW / voltageV(state[0]!, state[1]!);
-    out[0] = -amperes / run.capacityC;
-    out[1] = (amperes * run.r1Ohm * resistanceMultiplier(state[0]!) - state[1]!) / run.relaxationS;
+  const slopes = (_: number, [soc, slowV]: number[]) => {
+    const amperes = run.currentA + run.powerW / voltageV(soc!, slowV!);
+    return [
+      -amperes / run.capacityC,
+      (amperes * run.r1Ohm * resistanceMultiplier(soc!) - slowV!) / run.relaxationS,
+    ];
   };
-  const state = Float64Array.of(1, 0);
-  const scratch = new Float64Array(10);
+  let state = [1, 0];
   let timeS = 0;
   let before = voltageV(1, 0);
   for (;;) {
-    rk4Step(slopes, timeS, state, 0.1, scratch);
-    timeS += 0.1;
+    state = solveElsewhere(slopes, state, 1);
+    timeS += 1;
     const now = voltageV(state[0]!, state[1]!);
-    if (now <= run.stopV) return timeS - (0.1 * (run.stopV - now)) / (before - now);
+    if (now <= run.stopV) return timeS - (run.stopV - now) / (before - now);
     before = now;
   }
 }

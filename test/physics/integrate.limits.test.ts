@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { expRatio1, expRatio2, expRatio3, findRoot, rk4Step } from '../../src/physics/integrate.js';
+import { expRatio1, expRatio2, expRatio3, findRoot } from '../../src/physics/integrate.js';
 
 describe('the root search', () => {
   const cases = [
@@ -32,45 +32,6 @@ describe('the root search', () => {
     expect(findRoot((x) => x, 0, 1)).toBe(0);
     expect(findRoot((x) => x - 1, 0, 1)).toBe(1);
     expect(findRoot((x) => x + 5, 0, 1)).toBeNaN();
-  });
-});
-
-describe('the Runge–Kutta step', () => {
-  /** Error at t = 1 of a harmonic oscillator of period 2π. */
-  const errorWith = (steps: number) => {
-    const state = Float64Array.of(1, 0);
-    const scratch = new Float64Array(10);
-    for (let i = 0; i < steps; i++) {
-      rk4Step(
-        (_, [position, velocity], slopes) => {
-          slopes[0] = velocity!;
-          slopes[1] = -position!;
-        },
-        i / steps,
-        state,
-        1 / steps,
-        scratch,
-      );
-    }
-    return Math.hypot(state[0]! - Math.cos(1), state[1]! + Math.sin(1));
-  };
-
-  it('gains a factor of sixteen from half the step: fourth order', () => {
-    expect(errorWith(20) / errorWith(40)).toBeCloseTo(16, 0);
-  });
-
-  it('passes the time to the system', () => {
-    const state = new Float64Array(1);
-    rk4Step(
-      (timeS, _, slopes) => {
-        slopes[0] = timeS ** 3;
-      },
-      0,
-      state,
-      2,
-      new Float64Array(5),
-    );
-    expect(state[0]).toBeCloseTo(4, 12);
   });
 });
 

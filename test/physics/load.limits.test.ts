@@ -76,9 +76,10 @@ describe('the moving feature (closed form)', () => {
   it('adds inertia, air and friction to the static effort', () => {
     const load = { ...hinge, dragCoefficient: 0.05, frictionEffort: 0.2 };
     const still = staticEffort(load, 0.3);
-    expect(movingEffort(load, 0.3, 2, 3)).toBeCloseTo(still + 0.12 * 3 + 0.05 * 4 + 0.2, 12);
-    expect(movingEffort(load, 0.3, -2, 3)).toBeCloseTo(still + 0.12 * 3 - 0.05 * 4 - 0.2, 12);
-    expect(movingEffort(load, 0.3, 0, 0)).toBe(still);
+    expect(movingEffort(load, still, 2, 3, 1)).toBeCloseTo(still + 0.12 * 3 + 0.05 * 4 + 0.2, 12);
+    expect(movingEffort(load, still, -2, 3, -1)).toBeCloseTo(still + 0.12 * 3 - 0.05 * 4 - 0.2, 12);
+    // The ends of a move: no speed yet, but friction already works against it.
+    expect(movingEffort(load, still, 0, 0, 1)).toBeCloseTo(still + 0.2, 12);
   });
 
   it('has on a panel the drag that its strips add up to', () => {

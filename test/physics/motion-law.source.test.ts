@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { lawAcceleration, lawPeaks, lawVelocity, type MotionLaw } from '../../src/physics/motion-law.js';
-import { significant } from './units.js';
+import { lawAcceleration, lawVelocity, type MotionLaw } from '../../src/physics/motion-law.js';
 
 /** Largest magnitude of a function over 0…1, on a grid that hits thirds and eighths. */
 function largest(f: (t: number) => number): number {
@@ -20,11 +19,6 @@ describe('peaks of the motion laws (Rothbart, Cam Design Handbook; Norton, Cam D
   ];
 
   it.each(table)('%s reaches velocity %s and acceleration %s', (law, velocity, acceleration) => {
-    expect(significant(lawPeaks[law].velocity, 7)).toBe(velocity);
-    expect(significant(lawPeaks[law].acceleration, 7)).toBe(acceleration);
-  });
-
-  it.each(table)('%s reaches them on its way', (law, velocity, acceleration) => {
     expect(largest((t) => lawVelocity(law, t))).toBeCloseTo(velocity, 6);
     expect(largest((t) => lawAcceleration(law, t))).toBeCloseTo(acceleration, 5);
   });

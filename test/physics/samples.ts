@@ -1,7 +1,7 @@
 import type { CouplingParameters } from '../../src/physics/linkage.js';
-import type { LoadParameters, SpringParameters } from '../../src/physics/load.js';
+import type { AssistSpring, LoadParameters } from '../../src/physics/load.js';
 
-export const noSpring: SpringParameters = {
+export const noSpring: AssistSpring = {
   form: 'none',
   stiffness: 0,
   freePosition: 0,

@@ -1,12 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import {
-  awgAreaM2,
-  awgDiameterM,
-  fuseContinuousA,
-  wireContinuousCurrentA,
-  wireResistanceOhm,
-} from '../../src/physics/wire.js';
+import { fuseContinuousCurrentA, wireContinuousCurrentA, wireResistanceOhm } from '../../src/physics/wire.js';
+import { unitOf } from '../../src/quantity/unit-table.js';
 import { celsiusK, significant } from './units.js';
+
+const awgAreaM2 = unitOf('AWG', 'wire-size').toSi;
+const awgDiameterM = (gauge: number) => Math.sqrt((4 * awgAreaM2(gauge)) / Math.PI);
 
 describe('copper wire by gauge (ASTM B258 formula; published tables agree within 0.05 %)', () => {
   it.each([
@@ -58,6 +56,6 @@ describe('the current a wire is trusted with (chassis-wiring tables in common us
 
 describe('a fuse (common guidance of fuse makers)', () => {
   it('carries 75 % of its rating for ever at 25 °C', () => {
-    expect(fuseContinuousA(10)).toBe(7.5);
+    expect(fuseContinuousCurrentA(10)).toBe(7.5);
   });
 });

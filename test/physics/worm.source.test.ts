@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { wormForwardEfficiency, wormLockingFriction } from '../../src/physics/worm.js';
+import { wormBackwardEfficiency, wormForwardEfficiency } from '../../src/physics/worm.js';
 import { degreeRad, significant } from './units.js';
 
 describe('worm gearsets (Budynas & Nisbett, Shigley’s Mechanical Engineering Design, ch. 13, efficiency table for friction 0.05, from memory)', () => {
@@ -21,7 +21,7 @@ describe('worm gearsets (Budynas & Nisbett, Shigley’s Mechanical Engineering D
 describe('lead angles that lock (Mott, Machine Elements in Mechanical Design, worm gearing: not above about 5°)', () => {
   it('lock at 5° with the friction of a well-run pair at rest, and not at 10°', () => {
     // Static friction of bronze on steel about 0.1: common practice.
-    expect(wormLockingFriction(5 * degreeRad, 20 * degreeRad)).toBeLessThan(0.1);
-    expect(wormLockingFriction(10 * degreeRad, 20 * degreeRad)).toBeGreaterThan(0.1);
+    expect(wormBackwardEfficiency(5 * degreeRad, 0.1, 20 * degreeRad)).toBeLessThan(0);
+    expect(wormBackwardEfficiency(10 * degreeRad, 0.1, 20 * degreeRad)).toBeGreaterThan(0);
   });
 });

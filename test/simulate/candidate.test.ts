@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { DriveSheet } from '../../src/drives/sheet.js';
 import { simulateCandidate } from '../../src/simulate/candidate.js';
 import type { Study } from '../../src/study/study.js';
 import { plainCandidate, plainCue, plainPack, plainStudy } from './plain-study.js';
@@ -61,6 +62,56 @@ describe('the hold current of a position-hold servo', () => {
     const same = plainCandidate('position-servo', { holdCurrentA: 0.9, holdEffort: effortNm });
     const { nominal } = runOf({ ...study, candidates: [same] });
     expect(nominal.holdPackCurrentA).toBeCloseTo(0.9, 9);
+  });
+
+  const measured = (sheet: Partial<DriveSheet>) =>
+    runOf({ ...study, candidates: [plainCandidate('position-servo', sheet)] });
+  const unmeasured = measured({});
+
+  it('by the pulse model is the same figure whatever was measured', () => {
+    const byModelA = unmeasured.nominal.holdCurrentPulseModelA;
+    expect(byModelA).toBeGreaterThan(0.01);
+    for (const holdCurrentA of [0.01, 0.02, 0.9]) {
+      const { nominal } = measured({ holdCurrentA, holdEffort: 1.2 });
+      expect(nominal.holdCurrentPulseModelA).toBeCloseTo(byModelA, 12);
+    }
+  });
+
+  it.each([
+    ['no effort', 0],
+    ['an effort that counts as balance', 1e-7],
+  ])('measured at %s says nothing of a load: the model is used, and the report says so', (_, holdEffort) => {
+    const run = measured({ holdCurrentA: 0.3, holdEffort });
+    expect(run.nominal.holdCurrentUsed).toBe('pulse-model');
+    expect(run.nominal.holdCurrentMeasuredA).toBeUndefined();
+    expect(run.nominal.runtimeS).toBe(unmeasured.nominal.runtimeS);
+    expect(run.findings).toContainEqual(
+      expect.objectContaining({ code: 'hold-measured-unloaded', severity: 'odd', field: 'hold_effort' }),
+    );
+  });
+
+  it.each([
+    ['odd where friction alone may hold the load', 0.1, 'odd'],
+    ['impossible where friction is too weak for that', 1.2, 'impossible'],
+  ])('measured as no more than the idle current is taken, and called %s', (_, holdEffort, severity) => {
+    const run = measured({ holdCurrentA: 0.01, holdEffort });
+    expect(run.nominal.holdPackCurrentA).toBeCloseTo(0.01, 12);
+    expect(run.findings).toContainEqual(
+      expect.objectContaining({ code: 'hold-costs-nothing', severity, field: 'hold_current' }),
+    );
+  });
+
+  it('measured above what the effort can take with all friction against it is taken, and the report says so', () => {
+    // 0.05 N·m of 2.5 N·m at stall and 0.2 A of friction: a third of an ampere at the very most.
+    const run = measured({ holdCurrentA: 1.5, holdEffort: 0.05 });
+    expect(run.findings).toContainEqual(
+      expect.objectContaining({ code: 'hold-above-model', severity: 'odd', field: 'hold_current' }),
+    );
+  });
+
+  it('raises no finding when it can be', () => {
+    const codes = measured({ holdCurrentA: 0.9, holdEffort: 1.2 }).findings.map(({ code }) => code);
+    expect(codes.filter((code) => code.startsWith('hold-'))).toEqual([]);
   });
 });
 
@@ -152,7 +203,9 @@ describe('a cord on a spool', () => {
           plainCue({ action: 'move', fromPosition: 0.2, toPosition: 0, durationS: 3 }),
         ],
       },
-      candidates: [plainCandidate('position-servo', { coupling: 'spool', spoolRadiusM: 0.02 })],
+      candidates: [
+        plainCandidate('position-servo', { coupling: 'spool', spoolRadiusM: 0.02, couplingEfficiency: 0.95 }),
+      ],
     });
     const failure = runOf(study).failures.find(({ code }) => code === 'cord')!;
     expect(failure.value).toBeCloseTo(0.5 * 9.80665 - 8, 9);

@@ -50,7 +50,7 @@ export function plainSheet(parts: Partial<DriveSheet> = {}): DriveSheet {
     onPeriodS: null,
     coupling: 'direct',
     couplingRatio: null,
-    couplingEfficiency: null,
+    couplingEfficiency: 1,
     spoolRadiusM: null,
     strutFrameArmM: null,
     strutFeatureArmM: null,

@@ -66,8 +66,10 @@ function randomCoupling(
       strokeM: 0.2,
     };
   }
-  if (!onHinge && !linear) return { coupling: 'spool', spoolRadiusM: draws.between(0.01, 0.04) };
-  if (draws.chance(0.4)) return { coupling: 'geared', couplingRatio: draws.between(0.7, 4) };
+  if (!onHinge && !linear)
+    return { coupling: 'spool', couplingEfficiency: 0.95, spoolRadiusM: draws.between(0.01, 0.04) };
+  if (draws.chance(0.4))
+    return { coupling: 'geared', couplingEfficiency: 0.9, couplingRatio: draws.between(0.7, 4) };
   return { coupling: 'direct' };
 }
 

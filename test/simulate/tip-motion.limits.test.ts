@@ -44,7 +44,9 @@ describe('what the moving tip weighs', () => {
     expect(motionOf(point).tipMassKg).toBeCloseTo(0.049 / 0.35 ** 2, 12);
     const rail = plainStudy({
       feature: { ...feature, kind: 'slide', lowerStopPosition: 0, upperStopPosition: 0.2 },
-      candidates: [plainCandidate('worm-gearmotor', { coupling: 'spool', spoolRadiusM: 0.03 })],
+      candidates: [
+        plainCandidate('worm-gearmotor', { coupling: 'spool', spoolRadiusM: 0.03, couplingEfficiency: 0.95 }),
+      ],
       show: { leadIn: [], loop: [plainCue({ action: 'move', toPosition: 0.1, durationS: 2 })] },
     });
     expect(motionOf(rail).tipMassKg).toBeCloseTo(0.3, 12);

@@ -120,7 +120,7 @@ function lastVolts(judged: Judged): Caution[] {
 
 function highVoltage(judged: Judged): Caution[] {
   const { busVoltageV, maximumVoltageV } = judged.run.nominal;
-  if (maximumVoltageV === null || busVoltageV <= maximumVoltageV) return [];
+  if (busVoltageV <= maximumVoltageV) return [];
   const words = {
     figure: volts(busVoltageV),
     text: `A full pack gives ${volts(busVoltageV)}; the drive bears ${volts(maximumVoltageV)}.`,

@@ -1,8 +1,8 @@
+import { gravityEffortAt } from '../../physics/load.js';
 import { prepareCandidate } from '../../simulate/candidate.js';
 import type { Cue } from '../../study/show.js';
 import { newtons, percent, shortTime } from '../figures.js';
 import { assumedBurden } from './burdens.js';
-import { gravityAt } from './feature-efforts.js';
 import { powerCutChange } from './power-cut-words.js';
 import { type ChangeKind, proposal, type Setup } from './proposal.js';
 import { bearingPositions } from './rest-on-stop.js';
@@ -73,7 +73,7 @@ function longestHeldPlace({ study, candidate }: Setup): number | null {
 function strength({ study, candidate }: Setup, place: number): string {
   const { model } = prepareCandidate(study, candidate);
   const { load } = model;
-  const effort = Math.abs(gravityAt(model, place)) * (1 + load.bounceFraction);
+  const effort = Math.abs(gravityEffortAt(model.load, place)) * (1 + load.bounceFraction);
   if (!load.isHinge) return effortText(effort, false);
   return `${effortText(effort, true)}, that is ${newtons(effort / latchArmM)} at 100 mm from the hinge`;
 }

@@ -1,6 +1,5 @@
 import { formatQuantity } from '../../quantity/format.js';
-import { loadOf } from '../../simulate/mechanics.js';
-import type { Feature } from '../../study/feature.js';
+import { bareInertiaKgM2, firstMomentKgM } from '../../simulate/mechanics.js';
 import { mass } from '../figures.js';
 import { assumedBurden } from './burdens.js';
 import type { ChangeSetting } from './lesser-change.js';
@@ -51,26 +50,15 @@ export const massShaved: ChangeKind = {
 };
 
 /** How much is tried on one feature: 100 g, or what a light feature can lose. */
-export function shavedMassKg({ study, candidate }: Setup): number {
-  const { feature } = study;
+export function shavedMassKg({ study: { feature } }: Setup): number {
   const shares = [triedKg, mostMassFraction * feature.massKg];
   if (feature.kind === 'hinge') {
     const { tipDistanceM } = feature;
-    shares.push((mostMomentFraction * momentKgM(feature)) / tipDistanceM);
-    shares.push((mostInertiaFraction * bareInertia({ study, candidate })) / tipDistanceM ** 2);
+    shares.push((mostMomentFraction * firstMomentKgM(feature)) / tipDistanceM);
+    shares.push((mostInertiaFraction * bareInertiaKgM2(feature)) / tipDistanceM ** 2);
   }
   const mostKg = Math.min(...shares);
   return mostKg > 2 * stepKg ? Math.floor(mostKg / stepKg + 1e-9) * stepKg : mostKg;
-}
-
-/** Mass × distance of one feature, from a scale under the tip where there is one. */
-function momentKgM({ tipScaleKg, tipDistanceM, massKg, balanceDistanceM }: Feature): number {
-  return tipScaleKg === null ? massKg * balanceDistanceM : tipScaleKg * tipDistanceM;
-}
-
-/** Inertia of the feature without what rides on it. */
-function bareInertia({ study, candidate }: Setup): number {
-  return loadOf(study, { ...candidate.sheet, ridesOnFeature: false }).inertia;
 }
 
 /**
@@ -82,7 +70,7 @@ export function without({ study, candidate }: Setup, shavedKg: number): Setup {
   const massKg = feature.massKg - shavedKg;
   if (feature.kind === 'slide') return { study: { ...study, feature: { ...feature, massKg } }, candidate };
   const { tipDistanceM, tipScaleKg } = feature;
-  const left = momentKgM(feature) - shavedKg * tipDistanceM;
+  const left = firstMomentKgM(feature) - shavedKg * tipDistanceM;
   return {
     study: {
       ...study,
@@ -91,7 +79,7 @@ export function without({ study, candidate }: Setup, shavedKg: number): Setup {
         massKg,
         balanceDistanceM: left / massKg,
         tipScaleKg: tipScaleKg === null ? null : tipScaleKg - shavedKg,
-        inertiaKgM2: bareInertia({ study, candidate }) - shavedKg * tipDistanceM ** 2,
+        inertiaKgM2: bareInertiaKgM2(feature) - shavedKg * tipDistanceM ** 2,
       },
     },
     candidate,

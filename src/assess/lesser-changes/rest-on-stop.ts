@@ -1,8 +1,8 @@
+import { staticEffort } from '../../physics/load.js';
 import { prepareCandidate } from '../../simulate/candidate.js';
 import type { Candidate } from '../../study/study.js';
 import { shortTime } from '../figures.js';
 import { assumedBurden } from './burdens.js';
-import { featureEffortAt } from './feature-efforts.js';
 import type { ChangeSetting } from './lesser-change.js';
 import { powerCutChange } from './power-cut-words.js';
 import { type ChangeKind, proposal, type Setup } from './proposal.js';
@@ -48,8 +48,8 @@ export function bearingPositions({ study, candidate }: Setup): number[] {
   const { lowerStopPosition, upperStopPosition, latchPosition } = study.feature;
   const { model } = prepareCandidate(study, candidate);
   const places = latchPosition === null ? [] : [latchPosition];
-  if (featureEffortAt(model, lowerStopPosition) >= 0) places.push(lowerStopPosition);
-  if (featureEffortAt(model, upperStopPosition) <= 0) places.push(upperStopPosition);
+  if (staticEffort(model.load, lowerStopPosition) >= 0) places.push(lowerStopPosition);
+  if (staticEffort(model.load, upperStopPosition) <= 0) places.push(upperStopPosition);
   return places;
 }
 

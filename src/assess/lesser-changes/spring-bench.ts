@@ -1,15 +1,9 @@
+import { gravityEffortAt, staticEffort } from '../../physics/load.js';
 import { prepareCandidate } from '../../simulate/candidate.js';
 import type { CandidateModel } from '../../simulate/candidate-model.js';
 import type { AssistSpring } from '../../study/feature.js';
 import type { Cue } from '../../study/show.js';
-import {
-  driveShareAt,
-  evenPositions,
-  featureEffortAt,
-  featureEfforts,
-  gravityAt,
-  withSpringOn,
-} from './feature-efforts.js';
+import { driveShareAt, evenPositions, withSpringOn } from './feature-efforts.js';
 import type { Setup } from './proposal.js';
 import { holdDrawW, moveDrawW } from './spring-draw.js';
 
@@ -48,7 +42,7 @@ export class SpringBench {
     this.positions = evenPositions(range.lowest, range.highest, pointCount);
     this.shakenEfforts = this.positions.map(
       (position) =>
-        Math.abs(gravityAt(this.model, position)) * load.bounceFraction +
+        Math.abs(gravityEffortAt(this.model.load, position)) * load.bounceFraction +
         load.gustEffort +
         load.frictionEffort,
     );
@@ -56,13 +50,13 @@ export class SpringBench {
     this.lowerStop = study.feature.lowerStopPosition;
     this.loop = study.show.loop;
     this.loopS = this.loop.reduce((sum, cue) => sum + cue.durationS, 0);
-    this.peaks = this.peaksOf(featureEfforts(this.model, this.positions));
-    this.lowestAllowed = Math.min(featureEffortAt(this.model, this.lowerStop), load.frictionEffort);
+    this.peaks = this.peaksOf(this.effortsOf(this.model));
+    this.lowestAllowed = Math.min(staticEffort(load, this.lowerStop), load.frictionEffort);
   }
 
   /** Largest effort of gravity over the cue range; negative where it pushes the feature up everywhere. */
   get largestGravity(): number {
-    return Math.max(...this.positions.map((position) => gravityAt(this.model, position)));
+    return Math.max(...this.positions.map((position) => gravityEffortAt(this.model.load, position)));
   }
 
   /**
@@ -73,8 +67,9 @@ export class SpringBench {
   allows(spring: AssistSpring): boolean {
     const model = withSpringOn(this.model, spring);
     const most = (peak: number) => (1 + slack) * peak;
-    if (featureEffortAt(model, this.lowerStop) < this.lowestAllowed - slack * this.peaks.still) return false;
-    const efforts = featureEfforts(model, this.positions);
+    if (staticEffort(model.load, this.lowerStop) < this.lowestAllowed - slack * this.peaks.still)
+      return false;
+    const efforts = this.effortsOf(model);
     const { still, worst, drive } = this.peaksOf(efforts);
     if (!(still <= most(this.peaks.still) && worst <= most(this.peaks.worst))) return false;
     if (!(drive <= most(this.peaks.drive))) return false;
@@ -85,7 +80,7 @@ export class SpringBench {
 
   /** Whether a spring leaves the drive nothing to bear anywhere in the cue range, not even bounce or friction. */
   leavesNothing(spring: AssistSpring): boolean {
-    const { drive } = this.peaksOf(featureEfforts(withSpringOn(this.model, spring), this.positions));
+    const { drive } = this.peaksOf(this.effortsOf(withSpringOn(this.model, spring)));
     return drive <= slack * this.peaks.drive;
   }
 
@@ -106,6 +101,11 @@ export class SpringBench {
         energyJ += (cue.durationS * holdDrawW(other, cue.fromPosition)) / missed.length;
     }
     return energyJ / this.loopS;
+  }
+
+  /** Efforts that hold the feature still. */
+  private effortsOf({ load }: CandidateModel): number[] {
+    return this.positions.map((position) => staticEffort(load, position));
   }
 
   /** Walking, gust and friction act either way, so the worst is what they add to the magnitude. (M1) */

@@ -1,6 +1,6 @@
 import type { CandidateModel } from '../../simulate/candidate-model.js';
 import { holdDraw, holdEffortAt } from '../../simulate/hold.js';
-import { type BusDraw, busDraw, motorVoltageV } from '../../simulate/motor-point.js';
+import { type BusDraw, busDraw, movingVoltageV } from '../../simulate/motor-point.js';
 import { MoveTrack } from '../../simulate/move-track.js';
 import { playSwitchedMove } from '../../simulate/switched-move.js';
 import type { Cue } from '../../study/show.js';
@@ -40,7 +40,7 @@ function switchedDrawW(model: CandidateModel, cue: Cue): number {
   const draw: BusDraw = { powerW: 0, currentA: 0 };
   let energyJ = 0;
   move.points.forEach(({ currentA, speed }, i) => {
-    busDraw(model, currentA, motorVoltageV(model, currentA, speed), draw);
+    busDraw(model, currentA, movingVoltageV(model, currentA, speed), draw);
     energyJ += powerOfW(model, draw) * move.durationsS[i]!;
   });
   return energyJ / cue.durationS;

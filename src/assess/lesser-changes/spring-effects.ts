@@ -1,8 +1,9 @@
+import { staticEffort } from '../../physics/load.js';
 import { staysUnpowered } from '../../simulate/power-cut.js';
 import type { AssistSpring } from '../../study/feature.js';
 import type { Cue } from '../../study/show.js';
 import { joules, percent, plain, watts } from '../figures.js';
-import { evenLoad, evenPositions, featureEffortAt, withSpringOn } from './feature-efforts.js';
+import { evenLoad, evenPositions, withSpringOn } from './feature-efforts.js';
 import { powerCutChange } from './power-cut-words.js';
 import type { Tried } from './proposal.js';
 import { rateErrorFraction, type SpringBench, scaled } from './spring-bench.js';
@@ -39,8 +40,10 @@ function overbalance(bench: SpringBench, spring: AssistSpring, worn: boolean): s
   const model = withSpringOn(bench.model, spring);
   const { isHinge } = model.load;
   const positions = evenPositions(bench.lowerStop, model.range.highest, pointCount);
-  const effortAt = (position: number) => featureEffortAt(model, position);
-  const largest = Math.max(...positions.map((position) => Math.abs(featureEffortAt(bench.model, position))));
+  const effortAt = (position: number) => staticEffort(model.load, position);
+  const largest = Math.max(
+    ...positions.map((position) => Math.abs(staticEffort(bench.model.load, position))),
+  );
   const over = positions.filter((position) => effortAt(position) < -balancedFraction * largest);
   if (over.length === 0) return [];
   const worst = over.reduce((a, b) => (effortAt(b) < effortAt(a) ? b : a));
@@ -59,7 +62,7 @@ const frictionHolds = ({ model }: SpringBench, position: number, effort: number,
 
 function onTheStop(bench: SpringBench, spring: AssistSpring): string[] {
   const { load } = bench.model;
-  const effort = featureEffortAt(withSpringOn(bench.model, spring), bench.lowerStop);
+  const effort = staticEffort(withSpringOn(bench.model, spring).load, bench.lowerStop);
   const place = placeText(bench.lowerStop, load.isHinge);
   if (effort <= 1.05 * load.frictionEffort) {
     return [

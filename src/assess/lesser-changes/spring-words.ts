@@ -1,7 +1,7 @@
+import { springEffort } from '../../physics/load.js';
 import { formatValue } from '../../quantity/format.js';
 import type { AssistSpring } from '../../study/feature.js';
 import { newtons } from '../figures.js';
-import { springEffortAt } from './feature-efforts.js';
 import type { SpringBench } from './spring-bench.js';
 import { effortText, lengthText, placeText, rateText } from './words.js';
 
@@ -26,7 +26,7 @@ export function linearActions({ model }: SpringBench, spring: AssistSpring): str
   const { isHinge } = model.load;
   const { lowest, highest } = model.range;
   const at = (position: number) =>
-    `${effortText(springEffortAt(model, spring, position), isHinge)} at ${placeText(position, isHinge)}`;
+    `${effortText(springEffort(spring, position), isHinge)} at ${placeText(position, isHinge)}`;
   const rate = isHinge
     ? `${stiffnessText(spring.stiffness, true)} (${formatValue(spring.stiffness * perDegree, 'N·m')} per degree)`
     : stiffnessText(spring.stiffness, false);

@@ -1,8 +1,13 @@
+import { standardGravityMPerS2 } from '../../physics/constants.js';
+import { speedRatio, strutAngleRad, strutLengthM } from '../../physics/linkage.js';
+import { gravityEffortAt, springEffort, staticEffort } from '../../physics/load.js';
 import { formatValue } from '../../quantity/format.js';
 import { holdEffortAt } from '../../simulate/hold.js';
 import type { CalculationLine } from '../assessment.js';
 import { decimal, effortOf, plain, positionOf } from '../figures.js';
 import { from, type LineWriter, type Worked } from './line.js';
+
+const gravityText = `${standardGravityMPerS2} m/s²`;
 
 const mechanicsBook = (equation: string) => from(equation, 'meriam-kraige-dynamics');
 
@@ -11,13 +16,13 @@ export function holdLoadWorking(worked: Worked, position: number, line: LineWrit
   const { model } = worked.prepared;
   const { load, coupling, drive } = model;
   const motion = load.isHinge ? 'rotary' : 'linear';
-  const gravity = load.isHinge ? load.gravityEffort * Math.cos(position + load.leanRad) : load.gravityEffort;
+  const gravity = gravityEffortAt(load, position);
+  const effort = staticEffort(load, position);
   const driveEffort = holdEffortAt(model, position);
   const lines = [gravityLine(worked, position, gravity, line)];
-  const ratio = ratioAt(worked, position);
-  const effort = driveEffort * coupling.driveCount * ratio;
+  const ratio = speedRatio(coupling, position);
   if (load.spring.form !== 'none') {
-    const numbers = `${effortOf(gravity, motion)} − ${effortOf(gravity - effort, motion)}`;
+    const numbers = `${effortOf(gravity, motion)} − ${effortOf(springEffort(load.spring, position), motion)}`;
     lines.push(
       line(
         'Less the assist spring',
@@ -50,7 +55,7 @@ function gravityLine(
 ): CalculationLine {
   const { load } = prepared.model;
   if (!load.isHinge) {
-    const numbers = `${plain(load.inertia)} kg · 9.80665 m/s² · sin ${formatValue(study.feature.inclineRad, 'deg')}`;
+    const numbers = `${plain(load.inertia)} kg · ${gravityText} · sin ${formatValue(study.feature.inclineRad, 'deg')}`;
     return line(
       'Effort of the feature',
       'y = m·g·sin(incline)',
@@ -59,40 +64,24 @@ function gravityLine(
       mechanicsBook('M2'),
     );
   }
-  const momentKgM = load.gravityEffort / 9.80665;
+  const momentKgM = load.gravityEffort / standardGravityMPerS2;
   const angle = `cos(${positionOf(position, true)} + ${positionOf(load.leanRad, true)})`;
   return line(
     'Effort of the feature',
     'y = m·r·g·cos(θ + δ), with m·r corrected for tilt',
-    `${plain(momentKgM)} kg·m · 9.80665 m/s² · ${angle}`,
+    `${plain(momentKgM)} kg·m · ${gravityText} · ${angle}`,
     formatValue(gravity, 'N·m'),
     mechanicsBook('M1'),
   );
 }
 
-/** u = dq/dx at a pose: a fixed ratio, or the moment arm of a strut. */
-function ratioAt({ prepared }: Worked, position: number): number {
-  const { coupling } = prepared.model;
-  if (coupling.kind !== 'strut') return coupling.fixedRatio;
-  const { angleRad, lengthM } = strutAt(coupling, position);
-  return (coupling.sideSign * coupling.frameArmM * coupling.featureArmM * Math.sin(angleRad)) / lengthM;
-}
-
-type Coupling = Worked['prepared']['model']['coupling'];
-
-function strutAt({ frameArmM: a, featureArmM: b, levelAngleRad, sideSign }: Coupling, position: number) {
-  const angleRad = levelAngleRad + sideSign * position;
-  return { angleRad, lengthM: Math.sqrt(a * a + b * b - 2 * a * b * Math.cos(angleRad)) };
-}
-
 function armLine({ prepared }: Worked, position: number, ratio: number, line: LineWriter): CalculationLine {
   const { coupling } = prepared.model;
-  const { angleRad, lengthM } = strutAt(coupling, position);
   const millimetres = (valueM: number) => formatValue(valueM, 'mm');
   return line(
     'Moment arm of the strut',
     'u = a·b·sin γ / ℓ,  ℓ² = a² + b² − 2ab·cos γ',
-    `${millimetres(coupling.frameArmM)} · ${millimetres(coupling.featureArmM)} · sin ${formatValue(angleRad, 'deg')} / ${millimetres(lengthM)}`,
+    `${millimetres(coupling.frameArmM)} · ${millimetres(coupling.featureArmM)} · sin ${formatValue(strutAngleRad(coupling, position), 'deg')} / ${millimetres(strutLengthM(coupling, position))}`,
     millimetres(ratio),
     mechanicsBook('M4'),
   );

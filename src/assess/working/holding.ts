@@ -1,4 +1,4 @@
-import { holdDraw, holdEffortAt, holdMotorCurrentA } from '../../simulate/hold.js';
+import { holdEffortAt, holdMotorCurrentA, isBalanced, modelledHoldDraw } from '../../simulate/hold.js';
 import type { BusDraw } from '../../simulate/motor-point.js';
 import type { Cue } from '../../study/show.js';
 import type { CalculationLine } from '../assessment.js';
@@ -30,6 +30,10 @@ function currents({ prepared }: Worked, position: number, line: LineWriter): Cal
     return [line('Motor current', 'I = 0', 'it locks and the power is off while it holds', '0 A', 'M12')];
   }
   const effort = Math.abs(holdEffortAt(model, position));
+  if (isBalanced(drive, effort)) {
+    const why = 'in balance: there is nothing for friction to work against';
+    return [line('Motor current', 'I = 0', why, '0 A', 'M12')];
+  }
   const [low, high] = [holdMotorCurrentA(drive, effort, 0), holdMotorCurrentA(drive, effort, 1)];
   const share = drive.holdFrictionFraction;
   const motorA = holdMotorCurrentA(drive, effort, share);
@@ -72,12 +76,11 @@ function currents({ prepared }: Worked, position: number, line: LineWriter): Cal
     ];
   }
   const draw: BusDraw = { powerW: 0, currentA: 0 };
-  holdDraw(model, effort, draw);
+  modelledHoldDraw(model, motorA, draw);
   const correction = model.holdCorrectionRatio;
   const duty = Math.min(1, (motorA * drive.resistanceOhm) / bus.nominalV);
-  const blend = motorA > 0 && correction > 0 ? draw.currentA / (motorA * correction) : 0;
-  const busA = draw.powerW / bus.nominalV + draw.currentA;
-  const modelledA = correction > 0 ? busA / correction : 0;
+  const blend = motorA > 0 ? draw.currentA / motorA : 0;
+  const modelledA = draw.powerW / bus.nominalV + draw.currentA;
   lines.push(
     line(
       'Duty of the pulses',
@@ -107,7 +110,7 @@ function currents({ prepared }: Worked, position: number, line: LineWriter): Cal
         'Corrected by the measured hold current',
         'κ·I_bus',
         `${plain(correction)} · ${amperes(modelledA)}`,
-        amperes(busA),
+        amperes(correction * modelledA),
         'M15; measured',
       ),
     );

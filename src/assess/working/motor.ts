@@ -1,7 +1,9 @@
 import type { DriveParameters } from '../../drives/drive-parameters.js';
+import { usualMeshCount } from '../../drives/position-servo.js';
 import { figuresAtVoltage } from '../../drives/rated-figures.js';
 import { driveTypes } from '../../drives/registry.js';
 import type { RatedFigures } from '../../drives/sheet.js';
+import { spurStagesEfficiency, staticBackward } from '../../physics/gear-train.js';
 import { formatValue } from '../../quantity/format.js';
 import type { CalculationLine } from '../assessment.js';
 import { amperes, effortOf, percent, plain, volts } from '../figures.js';
@@ -108,9 +110,6 @@ function efficiency(drive: DriveParameters, line: LineWriter): CalculationLine[]
   return [implied, used];
 }
 
-/** Efficiency of all spur stages in front of a locking mesh. */
-const spurStages = 0.9;
-
 /** How well effort passes backwards from standstill, by whichever rule decided. */
 function backward({ candidate, prepared }: Worked, line: LineWriter): CalculationLine {
   const { sheet, typical, kind } = candidate;
@@ -139,7 +138,7 @@ function backward({ candidate, prepared }: Worked, line: LineWriter): Calculatio
   const efficiencyText = plain(drive.forwardEfficiency);
   const derived = 'M7; equal loss both ways, re-derived, from memory';
   if (!type.locksByCalculation) {
-    const meshes = sheet.meshCount ?? 4;
+    const meshes = sheet.meshCount ?? usualMeshCount;
     return line(
       quantity,
       'η_b = (2 − η_f^(−1/n))^n',
@@ -148,12 +147,11 @@ function backward({ candidate, prepared }: Worked, line: LineWriter): Calculatio
       derived,
     );
   }
-  const staticLoss = typical.staticFrictionRatio * (spurStages / drive.forwardEfficiency - 1);
-  const mesh = 1 - staticLoss;
+  const mesh = staticBackward(drive.forwardEfficiency / spurStagesEfficiency, typical.staticFrictionRatio);
   return line(
     quantity,
-    `η_b = [1 − s·(${spurStages}/η_f − 1)] ${mesh < 0 ? `/ ${spurStages}` : `· (2 − 1/${spurStages})`}`,
-    `[1 − ${plain(typical.staticFrictionRatio)} · (${spurStages}/${efficiencyText} − 1)] ${mesh < 0 ? `/ ${spurStages}` : `· ${plain(2 - 1 / spurStages)}`}`,
+    `η_b = [1 − s·(${spurStagesEfficiency}/η_f − 1)] ${mesh < 0 ? `/ ${spurStagesEfficiency}` : `· (2 − 1/${spurStagesEfficiency})`}`,
+    `[1 − ${plain(typical.staticFrictionRatio)} · (${spurStagesEfficiency}/${efficiencyText} − 1)] ${mesh < 0 ? `/ ${spurStagesEfficiency}` : `· ${plain(2 - 1 / spurStagesEfficiency)}`}`,
     result,
     derived,
   );

@@ -1,9 +1,9 @@
 import { driveTypes } from '../../drives/registry.js';
-import { bodyInertia } from '../../physics/load.js';
 import type { Bounds } from '../../quantity/quantile.js';
 import type { Spread } from '../../quantity/spread.js';
 import type { Provenance } from '../../study/provenance.js';
 import type { Candidate, Study } from '../../study/study.js';
+import { guessedInertiaKgM2 } from '../mechanics.js';
 import type { PlannedInput } from '../sampling/draw-plan.js';
 import { thermalOf } from '../thermal-model.js';
 
@@ -126,8 +126,7 @@ function guessFactors(study: Study): UncertainInput[] {
   const { feature } = study;
   if (feature.kind === 'hinge' && feature.inertiaKgM2 === null) {
     add('guess.feature.inertia', 'feature.inertia', null, inertiaFactor, (drawn, factor) => {
-      const { shape, massKg, balanceDistanceM, tipDistanceM } = drawn.feature;
-      drawn.feature.inertiaKgM2 = factor * bodyInertia(shape, massKg, balanceDistanceM, tipDistanceM);
+      drawn.feature.inertiaKgM2 = factor * guessedInertiaKgM2(drawn.feature);
     });
   }
   study.candidates.forEach(({ id, sheet }, index) => {
