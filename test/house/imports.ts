@@ -15,6 +15,14 @@ export interface Import {
 }
 
 const known = new Map<string, Import[]>();
+const trees = new Map<string, ts.SourceFile>();
+
+/** A source as the compiler reads it, parsed once. */
+export function parsed(path: string): ts.SourceFile {
+  const tree = trees.get(path) ?? ts.createSourceFile(path, textOf(path), ts.ScriptTarget.Latest, true);
+  trees.set(path, tree);
+  return tree;
+}
 
 /** Every import and re-export of a source. */
 export function importsOf(path: string): Import[] {
@@ -24,7 +32,6 @@ export function importsOf(path: string): Import[] {
 }
 
 function readImports(path: string): Import[] {
-  const source = ts.createSourceFile(path, textOf(path), ts.ScriptTarget.Latest, true);
   const found: Import[] = [];
   const add = (specifier: ts.Expression | undefined, typeOnly: boolean, dynamic = false) => {
     if (specifier === undefined || !ts.isStringLiteralLike(specifier)) return;
@@ -42,7 +49,7 @@ function readImports(path: string): Import[] {
     }
     ts.forEachChild(node, visit);
   };
-  visit(source);
+  visit(parsed(path));
   return found;
 }
 
