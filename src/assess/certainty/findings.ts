@@ -1,3 +1,4 @@
+import { mean } from 'simple-statistics';
 import type { Finding } from '../../drives/finding.js';
 import { type OutcomeName, outcomeIndex } from '../../simulate/ensemble/ensemble.js';
 import type { LimitOutcome } from '../assessment.js';
@@ -23,7 +24,7 @@ export function drawnFindings(
 
 function clipped(columns: readonly Float64Array[]): Finding[] {
   const column = columns[outcomeIndex['efficiencyClipped' satisfies OutcomeName]]!;
-  const share = column.reduce((sum, value) => sum + value, 0) / column.length;
+  const share = mean([...column]);
   if (!(share > clippedShare)) return [];
   return [
     {
