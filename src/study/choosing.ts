@@ -69,4 +69,3 @@ export interface ViewWeights {
 
 /** Words for how much a criterion counts, and the units of weight that each means: every step doubles. */
 export const importanceSteps = { none: 0, little: 1, some: 2, much: 4, decisive: 8 } as const;
-export type ImportanceStep = keyof typeof importanceSteps;
