@@ -3,6 +3,7 @@ import { valueAt, withValueAt } from '../assess/value-at-path.js';
 import { howToMeasure } from '../input/how-to-measure.js';
 import { inverseNormalShare } from '../quantity/normal.js';
 import { quantile } from '../quantity/quantile.js';
+import { sigmasInHalfWidth } from '../quantity/spread.js';
 import type { Measurement } from '../study/choosing.js';
 import type { Provenance } from '../study/provenance.js';
 import type { Candidate, Study } from '../study/study.js';
@@ -27,8 +28,6 @@ const refinements = 3;
 
 /** A smaller share explains nothing. */
 const worthNaming = 0.02;
-
-const sigmasInHalfWidth = 1.96;
 
 /**
  * The inputs that were most likely wrong, most likely first: each is moved alone through its 10–90 % and taken where

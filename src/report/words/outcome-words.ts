@@ -1,6 +1,6 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
+import { limitName } from '../../assess/criterion-words.js';
 import type { EndReason, LockingClass, NominalOutcome } from '../../simulate/outcome.js';
-import { limitName } from './criterion-words.js';
 import { counted, joined, listed } from './figures.js';
 
 /** What ended the run on one pack. */
