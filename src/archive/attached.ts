@@ -8,7 +8,7 @@ export interface AttachedFile {
 }
 
 /** Most that one attachment may hold, unpacked: a few bytes can unpack to more than a computer holds. */
-export const largestAttachmentBytes = 64 * 1024 * 1024;
+const largestAttachmentBytes = 64 * 1024 * 1024;
 
 /**
  * The files that a PDF carries, in the order of its list; none for one that carries nothing. Whoever wrote the PDF

@@ -2,7 +2,7 @@
  * Exact definitions that every unit factor is derived from
  * (international yard and pound 1959; standard acceleration of free fall, 3rd CGPM 1901).
  */
-export const standardGravityMPerS2 = 9.80665;
+const standardGravityMPerS2 = 9.80665;
 export const inchM = 0.0254;
 export const footM = 12 * inchM;
 export const poundKg = 0.45359237;

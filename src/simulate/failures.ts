@@ -9,7 +9,7 @@ import type { EffortSearch } from './torque-margin.js';
 const sameEndSwitch = { hinge: Math.PI / 360, slide: 5e-4 };
 
 /** A position as the cue list writes it. */
-export const positionText = (study: Study, position: number): string =>
+const positionText = (study: Study, position: number): string =>
   formatValue(position, study.feature.kind === 'hinge' ? 'deg' : 'mm');
 
 /** In what ways a candidate cannot do the job at all, linkage apart. */

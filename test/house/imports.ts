@@ -31,14 +31,15 @@ export function importsOf(path: string): Import[] {
   return found;
 }
 
+const fileNamed = (from: string, written: string) =>
+  posix.join(posix.dirname(from), written).replace(/\.js$/, '.ts');
+
 function readImports(path: string): Import[] {
   const found: Import[] = [];
   const add = (specifier: ts.Expression | undefined, typeOnly: boolean, dynamic = false) => {
     if (specifier === undefined || !ts.isStringLiteralLike(specifier)) return;
     const written = specifier.text;
-    const file = written.startsWith('.')
-      ? posix.join(posix.dirname(path), written).replace(/\.js$/, '.ts')
-      : null;
+    const file = written.startsWith('.') ? fileNamed(path, written) : null;
     found.push({ from: path, specifier: written, file, typeOnly, dynamic });
   };
   const visit = (node: ts.Node): void => {
@@ -51,6 +52,33 @@ function readImports(path: string): Import[] {
   };
   visit(parsed(path));
   return found;
+}
+
+/** What the given files import from each file of the project, `*` where all of it; paths from the root. */
+export function importedNames(paths: readonly string[]): Map<string, Set<string>> {
+  const found = new Map<string, Set<string>>();
+  for (const path of paths) {
+    const add = (specifier: ts.Expression | undefined, names: string[]) => {
+      if (specifier === undefined || !ts.isStringLiteralLike(specifier) || !specifier.text.startsWith('.'))
+        return;
+      const file = fileNamed(path, specifier.text);
+      found.set(file, new Set([...(found.get(file) ?? []), ...names]));
+    };
+    const visit = (node: ts.Node): void => {
+      if (ts.isImportDeclaration(node)) add(node.moduleSpecifier, namesOf(node.importClause?.namedBindings));
+      if (ts.isExportDeclaration(node)) add(node.moduleSpecifier, namesOf(node.exportClause));
+      if (ts.isCallExpression(node) && node.expression.kind === ts.SyntaxKind.ImportKeyword)
+        add(node.arguments[0], ['*']);
+      ts.forEachChild(node, visit);
+    };
+    visit(parsed(path));
+  }
+  return found;
+}
+
+function namesOf(bindings: ts.NamedImportBindings | ts.NamedExportBindings | undefined): string[] {
+  if (bindings === undefined || !('elements' in bindings)) return ['*'];
+  return [...bindings.elements].map(({ propertyName, name }) => (propertyName ?? name).getText());
 }
 
 function isTypeImport({ importClause }: ts.ImportDeclaration): boolean {

@@ -7,7 +7,7 @@ import { alone, type Threads } from '../threads.js';
 import { modelled } from './modelled.js';
 
 /** Draws of the drive of today alone that are compared with what was measured. (M21) */
-export const priorDrawCount = 32768;
+const priorDrawCount = 32768;
 
 /** The drive of today as it was believed before anything was measured. */
 export interface PriorDraws {

@@ -16,7 +16,7 @@ export function cleanText(text: string): string {
 const longestInPrint = 600;
 
 /** A text cleaned and short enough for a page: what is cut off is counted. */
-export function forPrint(text: string): string {
+function forPrint(text: string): string {
   const characters = Array.from(cleanText(text));
   if (characters.length <= longestInPrint) return characters.join('');
   const shown = characters.slice(0, longestInPrint - 100).join('');
