@@ -12,7 +12,7 @@ export function assumedOf(study: Study, candidate: Candidate, prepared: Prepared
   return [
     ...motorValues(candidate, prepared),
     ...heatValues(study, candidate),
-    ...strutValues(candidate, prepared),
+    ...strutValues(prepared),
     ...voltageValues(candidate, prepared),
     ...packValues(study),
   ];
@@ -61,7 +61,7 @@ function heatValues(study: Study, { sheet }: Candidate): AssumedValue[] {
   return values;
 }
 
-function strutValues(_candidate: Candidate, { model, proposedPivots }: PreparedCandidate): AssumedValue[] {
+function strutValues({ model, proposedPivots }: PreparedCandidate): AssumedValue[] {
   if (!proposedPivots) return [];
   const basis = 'proposed: fits stroke and closed length with the least peak force';
   const { coupling } = model;
