@@ -109,7 +109,7 @@ function runtimeAlone(study: Study, only: CandidateAssessment): string {
 /** Why a candidate does not pass, in words. */
 export function obstacles(candidate: CandidateAssessment): string {
   const failed = candidate.limits.filter((limit) => limit.passes === false);
-  if (failed.length > 0) return `fails ${failed.map(obstacle).join(', ')}`;
+  if (failed.length > 0) return `fails: ${failed.map(obstacle).join(', ')}`;
   const open = candidate.limits.filter((limit) => limit.passes === null);
   return open.length > 0 ? `lacks ${open.map((limit) => limit.missing).join(', ')}` : 'passes';
 }

@@ -3,7 +3,7 @@ import type { AssumedValue } from '../drives/finding.js';
 import { driveTypes } from '../drives/registry.js';
 import { formatValue } from '../quantity/format.js';
 import type { Candidate, Study } from '../study/study.js';
-import type { PreparedCandidate } from './candidate.js';
+import type { PreparedCandidate } from './candidate-model.js';
 import { cellResistanceOhm } from './pack-model.js';
 import { surfaceM2, thermalMassKg, thermalOf } from './thermal-model.js';
 
