@@ -6,7 +6,7 @@ import { pointsOfViewFile } from '../input/read-points-of-view.js';
 import type { UnitSystem } from '../quantity/display-units.js';
 import type { Attachment } from '../render/pdf/attach.js';
 import { type CarriedFile, carriedNames, settingsText } from './rerun-settings.js';
-import type { ReportSetting, StudyRequest } from './study.js';
+import type { ReportSetting, StudyRequest } from './study-request.js';
 
 /** What a report carries is made from. */
 export interface Carrying extends Pick<StudyRequest, 'files' | 'templates' | 'changes' | 'version'> {

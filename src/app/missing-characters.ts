@@ -1,5 +1,5 @@
 import { decode } from '../input/decode.js';
-import type { StudyRequest } from './study.js';
+import type { StudyRequest } from './study-request.js';
 
 /** A sign that no font has. */
 export interface MissingCharacter {

@@ -1,6 +1,7 @@
 import { benchWork, measuredField } from '../assess/bench-work.js';
 import { howToMeasure } from '../input/how-to-measure.js';
 import { inverseNormalShare } from '../quantity/normal.js';
+import { sigmasInHalfWidth } from '../quantity/spread.js';
 import type { UncertainInput } from '../simulate/ensemble/uncertain-inputs.js';
 import type { MeasuredQuantity, Measurement } from '../study/choosing.js';
 import type { Candidate, Study } from '../study/study.js';
@@ -30,8 +31,6 @@ const refinements = 3;
 
 /** A smaller share explains nothing. */
 const worthNaming = 0.02;
-
-const sigmasInHalfWidth = 1.96;
 
 /**
  * The inputs that were most likely wrong, most likely first: in the draws that the record knows, each is moved alone

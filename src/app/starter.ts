@@ -1,4 +1,5 @@
 import { driveKinds } from '../drives/columns.js';
+import { fieldReference } from '../input/field-reference.js';
 import type { InputFile } from '../input/files.js';
 import { starterStudy } from '../input/starter-study.js';
 
@@ -22,6 +23,11 @@ export function wordingCopy(templates: Readonly<Record<string, string>>): InputF
     .filter(([name]) => /^(?:report|charts)\/|^README\.md$/.test(name))
     .map(([name, text]) => encoded(name, text))
     .sort((a, b) => (a.name < b.name ? -1 : 1));
+}
+
+/** Every file, column and item of a study on one page to read. */
+export function fieldsPage(): InputFile {
+  return encoded('fields.md', fieldReference());
 }
 
 function encoded(name: string, text: string): InputFile {

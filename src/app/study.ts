@@ -1,9 +1,7 @@
 import { bytesOf, sha256Of } from '../archive/digest.js';
 import type { Assessment } from '../assess/assessment.js';
 import { beginDraws } from '../assess/certainty/draws.js';
-import type { Choice } from '../assess/choosing/rank-again.js';
 import { conclude } from '../assess/conclude.js';
-import type { Threads } from '../assess/threads.js';
 import { assumptionsFile, type InputFile } from '../input/files.js';
 import { howToMeasure } from '../input/how-to-measure.js';
 import { readAssumptions } from '../input/read-assumptions.js';
@@ -11,45 +9,18 @@ import { readPointsOfView } from '../input/read-points-of-view.js';
 import { readStudy } from '../input/read-study.js';
 import type { Issue, Result } from '../problem/issue.js';
 import type { DecimalMark } from '../render/csv/render-csv.js';
-import { type FormatName, formats } from '../render/index.js';
+import { formats } from '../render/index.js';
 import { renderJson } from '../render/json/render-json.js';
 import { renderTerminal, type TerminalOptions } from '../render/terminal/render-terminal.js';
-import { type ReportWishes, summarise, type Templates, toResults } from '../report/index.js';
+import { type ReportWishes, summarise, toResults } from '../report/index.js';
 import { nominalRun, simulateCandidate } from '../simulate/candidate.js';
 import { carriedFiles } from './carried-files.js';
 import { inputHash, inputsAsRead } from './input-hash.js';
 import { type MissingCharacter, placed } from './missing-characters.js';
 import { carriedNames } from './rerun-settings.js';
+import type { ReportSetting, StudyRequest } from './study-request.js';
 
-/** What a run starts from: the study's files, the templates, and what the user wants to try instead. */
-export interface StudyRequest {
-  files: InputFile[];
-  templates: Templates;
-  /** `item=value` pairs that replace what the files say. */
-  changes: string[];
-  /** Version of the program. */
-  version: string;
-  /** Told as each step begins. */
-  progress(step: string): void;
-  /** Others that compute draws meanwhile. */
-  threads?: Threads;
-  /** Given all that the ranking was made from, for a page that ranks again. */
-  keepChoice?(choice: Choice): void;
-}
-
-/** Formats in which a collaborator reads a report. */
-export type ReportFormat = Extract<FormatName, 'pdf' | 'html'>;
-
-/** How a report is set. */
-export interface ReportSetting {
-  page: 'A4' | 'Letter';
-  /** Formats to write beside the results; the PDF when not said. */
-  formats?: readonly ReportFormat[];
-  /** Lets the reader of the HTML page set other weights and drop limits. */
-  choice?: Choice;
-  /** ISO date-time that the report carries. */
-  date: string;
-}
+export type { ReportFormat, ReportSetting, StudyRequest } from './study-request.js';
 
 /** What `reportFiles` makes. */
 export interface ReportFiles {

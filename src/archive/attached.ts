@@ -8,15 +8,22 @@ export interface AttachedFile {
 }
 
 /** Most that one attachment may hold, unpacked: a few bytes can unpack to more than a computer holds. */
-export const largestAttachmentBytes = 64 * 1024 * 1024;
+const largestAttachmentBytes = 64 * 1024 * 1024;
+
+/** Most that all attachments of one PDF may hold together, unpacked. */
+const largestTotalBytes = 256 * 1024 * 1024;
 
 /**
  * The files that a PDF carries, in the order of its list; none for one that carries nothing. Whoever wrote the PDF
  * is not trusted: names are mere labels, and nothing is written anywhere.
  *
- * @returns null when the bytes are no PDF, or one that is damaged
+ * @param mostBytes what all of them together may hold, unpacked
+ * @returns null when the bytes are no PDF, or one that is damaged or holds too much
  */
-export async function attachedFiles(pdf: Uint8Array): Promise<AttachedFile[] | null> {
+export async function attachedFiles(
+  pdf: Uint8Array,
+  mostBytes = largestTotalBytes,
+): Promise<AttachedFile[] | null> {
   if (!looksWhole(pdf)) return null;
   const { PDFDocument, PDFName, ...library } = await import('@cantoo/pdf-lib');
   const entry = (dictionary: PDFDict, key: string) => dictionary.lookup(PDFName.of(key));
@@ -24,7 +31,7 @@ export async function attachedFiles(pdf: Uint8Array): Promise<AttachedFile[] | n
     object instanceof library.PDFDict ? object : null;
   const at = (from: PDFDict | null, key: string): PDFDict | null => from && dictionary(entry(from, key));
 
-  const contentOf = (file: PDFDict | null): Uint8Array | null => {
+  const contentOf = (file: PDFDict | null, leftBytes: number): Uint8Array | null => {
     const places = at(file, 'EF');
     const stream = places && (entry(places, 'UF') ?? entry(places, 'F'));
     if (!(stream instanceof library.PDFRawStream)) return null;
@@ -32,7 +39,7 @@ export async function attachedFiles(pdf: Uint8Array): Promise<AttachedFile[] | n
     if (filter === undefined) return stream.contents;
     // The one filter that this program's reports use, and every program that packs them anew keeps.
     return String(filter) === '/FlateDecode'
-      ? inflateSync(stream.contents, { maxOutputLength: largestAttachmentBytes })
+      ? inflateSync(stream.contents, { maxOutputLength: Math.min(largestAttachmentBytes, leftBytes) })
       : null;
   };
 
@@ -43,11 +50,13 @@ export async function attachedFiles(pdf: Uint8Array): Promise<AttachedFile[] | n
     const names = listed && entry(listed, 'Names');
     if (!(names instanceof library.PDFArray)) return [];
     const files: AttachedFile[] = [];
+    let leftBytes = mostBytes;
     for (let index = 0; index + 1 < names.size(); index += 2) {
       const name = names.lookup(index);
       const isText = name instanceof library.PDFString || name instanceof library.PDFHexString;
-      const bytes = contentOf(dictionary(names.lookup(index + 1)));
-      if (!isText || bytes === null) return null;
+      const bytes = contentOf(dictionary(names.lookup(index + 1)), leftBytes);
+      if (!isText || bytes === null || bytes.length > leftBytes) return null;
+      leftBytes -= bytes.length;
       files.push({ name: name.decodeText(), bytes: new Uint8Array(bytes) });
     }
     return files;

@@ -48,7 +48,7 @@ export interface DayLog {
 }
 
 /** Name of a record's log; each day adds one and changes none. */
-export const logName = (record: string, day: number): string => `${record}.log-${day}.json`;
+const logName = (record: string, day: number): string => `${record}.log-${day}.json`;
 
 /**
  * Writes a log beside its record, complete or not at all.

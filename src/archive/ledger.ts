@@ -1,7 +1,7 @@
 import { jsonText, objectFrom } from './json-text.js';
 import { type Decision, type DecisionRecord, isDecision } from './record.js';
 
-export const ledgerFormat = 'holdwright-ledger/1';
+const ledgerFormat = 'holdwright-ledger/1';
 
 /** File in an archive that lists its records. */
 export const ledgerName = 'ledger.json';

@@ -4,7 +4,7 @@ import { jsonText, objectFrom } from './json-text.js';
 export const recordFormat = 'holdwright-record/1';
 
 /** What can be decided about a candidate. */
-export const decisions = ['adopt', 'keep', 'postpone', 'reject'] as const;
+const decisions = ['adopt', 'keep', 'postpone', 'reject'] as const;
 export type Decision = (typeof decisions)[number];
 
 /** A file of the study as it was: the name it had, and where in the record it is kept. */

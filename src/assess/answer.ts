@@ -1,5 +1,6 @@
 import type { Study } from '../study/study.js';
 import type { Assessment, CandidateAssessment, LimitOutcome } from './assessment.js';
+import { limitName } from './criterion-words.js';
 import { hours, mass, minutes, percent, plain, watts } from './figures.js';
 
 type Answer = Assessment['answer'];
@@ -108,13 +109,13 @@ function runtimeAlone(study: Study, only: CandidateAssessment): string {
 /** Why a candidate does not pass, in words. */
 export function obstacles(candidate: CandidateAssessment): string {
   const failed = candidate.limits.filter((limit) => limit.passes === false);
-  if (failed.length > 0) return `fails ${failed.map(obstacle).join(', ')}`;
+  if (failed.length > 0) return `fails: ${failed.map(obstacle).join(', ')}`;
   const open = candidate.limits.filter((limit) => limit.passes === null);
   return open.length > 0 ? `lacks ${open.map((limit) => limit.missing).join(', ')}` : 'passes';
 }
 
 function obstacle(limit: LimitOutcome): string {
-  const name = limit.criterion.replaceAll('_', ' ');
+  const name = limitName(limit.criterion);
   if (limit.reason !== undefined) return `${name} (${limit.reason})`;
   return limit.margin === null ? name : `${name} by ${percent(-limit.margin)}`;
 }

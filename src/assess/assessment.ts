@@ -66,6 +66,7 @@ export interface CalculationLine {
   source: string;
 }
 
+/** One candidate judged: what it does, which limits it holds, what that is worth, and where it ranks. */
 export interface CandidateAssessment {
   id: string;
   label: string;
@@ -90,6 +91,7 @@ export interface CandidateAssessment {
   series: { loop: LoopSeries; runDown: RunDownSeries; heatInShow: HeatSeries; heatHolding: HeatSeries };
 }
 
+/** What somebody has to know before the feature moves near people, with what raised it and what to do. */
 export interface Caution {
   code: string;
   severity: CautionSeverity;
@@ -157,6 +159,7 @@ export interface DayOutcome {
   plans: DayPlan[];
 }
 
+/** The one result of a study: what JSON prints, what the archive keeps and what every page is made from. SI throughout. */
 export interface Assessment {
   format: typeof resultsFormat;
   version: string;
@@ -164,7 +167,7 @@ export interface Assessment {
   seed: number;
   draws: number;
   inputHash: string;
-  /** ISO time of the run, or the study's date; set by the caller so that results stay reproducible. */
+  /** The study as it was read, with all that was assumed. */
   study: Study;
   /** The study that single figures are computed from, where readings have moved them; null: that as read. */
   believed: Study | null;

@@ -131,6 +131,7 @@ export interface SensitivityOutcome {
   weightChange: { leader: string; weights: Partial<Record<CriterionId, number>>; distance: number } | null;
 }
 
+/** What the verdict advises. */
 export type VerdictKind =
   | 'redesign'
   | 'none of these'

@@ -1,7 +1,14 @@
 import { cited } from '../sources/sources.js';
 import { kelvinOf } from './figures.js';
 
-/** Where cautions, charts and the day begin to speak, each in this place only. */
+/** Where cautions, charts, the day and the verdict begin to speak, each in this place only. */
+
+/** Shares of draws from which something is clear, and likely; likely is sure enough for a redesign. (M25) */
+export const clearFrom = 0.9;
+export const likelyFrom = 0.75;
+
+/** Share of draws from which a lesser change passes surely enough; a nominal pass in fewer is one on paper. (M25) */
+export const surePassFrom = 0.8;
 
 /** Quasi-static forces on a person from which to be careful, and from which it is severe. */
 export const carefulForceN = cited(

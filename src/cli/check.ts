@@ -1,7 +1,8 @@
 import type { Command } from 'commander';
 import { jsonFlag } from './answer.js';
 import { exitCodes } from './exit-codes.js';
-import { type Beside, type Reading, type Shell, takesTemplates, takesUnits, withStudy } from './shell.js';
+import type { Reading } from './reading.js';
+import { type Beside, type Shell, takesTemplates, takesUnits, withStudy } from './shell.js';
 
 interface CheckOptions extends Beside {
   requirePass?: true;

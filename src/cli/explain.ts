@@ -3,7 +3,8 @@ import { unknownCandidate } from '../problem/command-messages.js';
 import { issueAt } from '../problem/trouble.js';
 import { jsonFlag } from './answer.js';
 import { exitCodes } from './exit-codes.js';
-import { type Beside, type Reading, type Shell, takesTemplates, takesUnits, withStudy } from './shell.js';
+import type { Reading } from './reading.js';
+import { type Beside, type Shell, takesTemplates, takesUnits, withStudy } from './shell.js';
 
 /** `explain <study> <candidate>`: the working, from data sheet to minutes. */
 export function addExplain(program: Command, shell: Shell): void {

@@ -1,6 +1,7 @@
 import type { Command } from 'commander';
 import { jsonFlag } from './answer.js';
-import { type Beside, type Reading, type Shell, takesTemplates, takesUnits, withStudy } from './shell.js';
+import type { Reading } from './reading.js';
+import { type Beside, type Shell, takesTemplates, takesUnits, withStudy } from './shell.js';
 
 /** `measure <study>`: the sheet to measure by, with blanks to fill in. */
 export function addMeasure(program: Command, shell: Shell): void {

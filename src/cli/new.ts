@@ -12,28 +12,39 @@ import { writeOut } from './write-out.js';
 interface NewOptions {
   drive?: string[];
   wording?: true;
+  fields?: true;
 }
 
-/** `new <folder>`: a study to fill in, one comment above each item saying how to measure it; or wording to edit. */
+/**
+ * `new <folder>`: a study to fill in, one comment above each item saying how to measure it; wording to edit; or the
+ * page of all fields.
+ */
 export function addNew(program: Command, shell: Shell): void {
   const wording = new Option('--wording', 'a copy of the wording and charts of the report, for --templates');
+  const fields = new Option(
+    '--fields',
+    'a page that tells every file, column and item, and what a blank means',
+  );
   program
     .command('new')
     .description('start a study: files to fill in, with a line on how to measure each item')
     .argument('<folder>', 'folder to make')
     .addOption(new Option('--drive <type...>', 'drive types to compare; all when left out'))
     .addOption(wording.conflicts('drive'))
+    .addOption(fields.conflicts(['drive', 'wording']))
     .option(...jsonFlag)
     .addHelpText(
       'after',
       '\nExample:  holdwright new my-study --drive position-servo worm-gearmotor' +
-        '\nExample:  holdwright new my-wording --wording',
+        '\nExample:  holdwright new my-wording --wording' +
+        '\nExample:  holdwright new my-study --fields',
     )
     .action((folder: string, options: NewOptions) => begin(folder, options, shell));
 }
 
-async function begin(folder: string, { drive, wording }: NewOptions, shell: Shell): Promise<void> {
-  const { starter, wordingCopy } = await import('../app/starter.js');
+async function begin(folder: string, { drive, wording, fields }: NewOptions, shell: Shell): Promise<void> {
+  const { fieldsPage, starter, wordingCopy } = await import('../app/starter.js');
+  if (fields) return write(folder, [fieldsPage()], `Start with:  holdwright new ${folder}`, shell);
   if (wording) {
     const files = wordingCopy(templateTexts());
     const next = `Edit what you like and delete the rest, then:  holdwright report STUDY --out REPORT --templates ${folder}`;

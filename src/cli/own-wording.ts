@@ -1,6 +1,6 @@
 import type { OwnTemplates } from '../app/templates/own-templates.js';
 import type { Issue, Result } from '../problem/issue.js';
-import type { Reading } from './shell.js';
+import type { Reading } from './reading.js';
 import { templateFiles } from './template-files.js';
 
 /** The templates of a run, and who tells what is wrong with them. */

@@ -4,7 +4,8 @@ import * as say from '../problem/command-messages.js';
 import { issueAt } from '../problem/trouble.js';
 import { jsonFlag } from './answer.js';
 import { exitCodes } from './exit-codes.js';
-import { type Beside, type Reading, type Shell, takesTemplates, takesUnits, withStudy } from './shell.js';
+import type { Reading } from './reading.js';
+import { type Beside, type Shell, takesTemplates, takesUnits, withStudy } from './shell.js';
 import { writeOut } from './write-out.js';
 
 interface RankOptions extends Beside {

@@ -8,17 +8,10 @@ import { jsonFlag } from './answer.js';
 import { reportDate } from './clock.js';
 import { exitCodes } from './exit-codes.js';
 import { papers } from './papers.js';
+import type { Reading } from './reading.js';
 import { formatsAsked } from './report-formats.js';
 import { agreementWith, openReport } from './report-from.js';
-import {
-  type Beside,
-  type Reading,
-  type Shell,
-  takesTemplates,
-  takesUnits,
-  withFiles,
-  withStudy,
-} from './shell.js';
+import { type Beside, type Shell, takesTemplates, takesUnits, withFiles, withStudy } from './shell.js';
 import { writeOut } from './write-out.js';
 
 interface ReportOptions extends Beside {

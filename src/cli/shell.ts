@@ -1,11 +1,11 @@
 import { type Command, Option } from 'commander';
-import type { StudyRequest } from '../app/study.js';
 import type { Issue, Result } from '../problem/issue.js';
 import { type ExitCode, exitCodes } from './exit-codes.js';
 import { studyFiles, templateTexts } from './files.js';
 import type { HelperThreads } from './helper-threads.js';
-import { type OwnWording, ownWording } from './own-wording.js';
+import { ownWording } from './own-wording.js';
 import { startProgress } from './progress.js';
+import type { Reading } from './reading.js';
 import type { Terminal } from './terminal.js';
 
 /** What the program may use of the world: its terminal, the environment, the clock. */
@@ -29,14 +29,6 @@ export interface Shell extends World {
    * @param data for a program: an object, or JSON text where a command has its own way to write it
    */
   answer(text: () => string, data: (issues: readonly Issue[]) => object | string): void;
-}
-
-/** What a command hands to the app: files as read, templates, and where to report progress. */
-export interface Reading extends StudyRequest {
-  templates: Record<string, string>;
-  /** Pictures of the user's own letterhead. */
-  images: OwnWording['images'];
-  units: 'metric' | 'us';
 }
 
 /** A study read and worked on, or the reason why the command stops. */

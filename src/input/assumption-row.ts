@@ -46,7 +46,7 @@ export function wordRow(
 }
 
 /** The row of a field's own default; the field says how it is read. */
-export function fieldRow(group: string, name: string, field: FieldDeclaration): AssumptionRow {
+function fieldRow(group: string, name: string, field: FieldDeclaration): AssumptionRow {
   return {
     group,
     name,

@@ -2,7 +2,7 @@ import type { CouplingKind, Motion } from '../drives/sheet.js';
 import * as say from '../problem/drive-messages.js';
 import { partWithoutWhole } from '../problem/study-messages.js';
 import type { FeatureKind } from '../study/feature.js';
-import type { SheetContext } from './sheet-rules.js';
+import type { SheetContext } from './sheet-context.js';
 
 /** Couplings that can join a drive to a feature, the usual one first. */
 const possible: Record<FeatureKind, Record<Motion, readonly CouplingKind[]>> = {

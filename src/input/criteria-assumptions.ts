@@ -35,7 +35,7 @@ const weights: Partial<Record<CriterionId, string>> = {
 };
 
 /** Criteria that carry a limit when there is no criteria.csv; the ratio is the torque margin's. */
-export const defaultTorqueMargin = '1.3';
+const defaultTorqueMargin = '1.3';
 
 /** Rows about choosing. */
 export function criteriaAssumptions(): AssumptionRow[] {

@@ -1,5 +1,5 @@
 /** A cell as CSV: quoted when it holds a comma, a quote, a line break or spaces at an end. */
-export function csvCell(text: string): string {
+function csvCell(text: string): string {
   return /[",\n]|^\s|\s$/.test(text) ? `"${text.replace(/"/g, '""')}"` : text;
 }
 

@@ -8,7 +8,7 @@ export interface Dialect {
 const delimiters = [',', ';', '\t'] as const;
 
 /** Whether a raw line is a comment, quoted or not. */
-export function isCommentLine(line: string): boolean {
+function isCommentLine(line: string): boolean {
   return /^\s*"?\s*#/.test(line);
 }
 

@@ -2,7 +2,12 @@ import { cellTooLong } from '../problem/file-messages.js';
 import { nearestName } from '../problem/nearest-name.js';
 import * as say from '../problem/table-messages.js';
 import type { Report } from '../problem/trouble.js';
-import { implausible, outOfBounds, quotientForProduct } from '../problem/value-messages.js';
+import {
+  implausible,
+  outOfBounds,
+  quotientForProduct,
+  unitOfAnotherDimension,
+} from '../problem/value-messages.js';
 import { isoDate } from '../quantity/date-text.js';
 import { type Dimension, dimensionPhrase } from '../quantity/dimension.js';
 import { type FieldDeclaration, longestText } from '../quantity/field.js';
@@ -117,11 +122,12 @@ function apartUnit(cell: Cell, dimension: Dimension, report: Report): Unit | nul
   else
     report(
       place,
-      say.headerUnitOfAnotherDimension(
+      unitOfAnotherDimension(
         text,
         dimensionPhrase(found[0]!.dimension),
         dimensionPhrase(dimension),
         likelyUnit(found[0]!, dimension),
+        'header',
       ),
     );
   return 'reported';

@@ -23,7 +23,7 @@ export interface RowsReading<T> {
 /** Reads packs.csv. */
 export function readPacks(table: Table, assumptions: Assumptions, report: Report): RowsReading<Pack> {
   const field = (name: string) => packFields.find((entry) => entry.name === name)!;
-  return readRows(table, packFields, 'pack', 'packs', assumptions, report, (reading, provenance) => {
+  const build = (reading: RowReading, provenance: Provenance[]) => {
     const id = reading.text('chemistry') as ChemistryId | null;
     if (id === null) return null;
     const chemistry = chemistryOf(id, assumptions);
@@ -38,7 +38,8 @@ export function readPacks(table: Table, assumptions: Assumptions, report: Report
     checkVoltages(reading, chemistry, report);
     provenance.push(...chemistryHistory(id, reading, assumptions));
     return { ...valuesOf(reading), chemistry } as unknown as Pack;
-  });
+  };
+  return readRows(table, { group: 'pack', fields: packFields, build }, assumptions, report);
 }
 
 /** Cut-off and warning are voltages of one cell: below its full voltage, the warning first. */
@@ -61,34 +62,37 @@ function checkVoltages(reading: RowReading, chemistry: Chemistry, report: Report
 /** Reads loads.csv. */
 export function readLoads(table: Table, assumptions: Assumptions, report: Report): RowsReading<Load> {
   const voltage = loadFields.find(({ name }) => name === 'voltage')!;
-  return readRows(table, loadFields, 'load', 'loads', assumptions, report, (reading) => {
+  const build = (reading: RowReading) => {
     // Without a converter the current follows from the voltage.
     if (reading.isBlank('converterEfficiency') && reading.isBlank('voltageV')) reading.missing(voltage);
     return valuesOf(reading) as unknown as Load;
-  });
+  };
+  return readRows(table, { group: 'load', fields: loadFields, build }, assumptions, report);
+}
+
+/** How the rows of one file are read. */
+interface RowKind<T> {
+  group: 'pack' | 'load';
+  fields: readonly FieldDeclaration[];
+  /** Makes an entry of a row; null when it cannot. More history may be added. */
+  build(reading: RowReading, provenance: Provenance[]): T | null;
 }
 
 function readRows<T>(
   table: Table,
-  fields: readonly FieldDeclaration[],
-  group: 'pack' | 'load',
-  list: 'packs' | 'loads',
+  { group, fields, build }: RowKind<T>,
   assumptions: Assumptions,
   report: Report,
-  build: (reading: RowReading, provenance: Provenance[]) => T | null,
 ): RowsReading<T> {
   const required = fields.filter(({ presence }) => presence === 'required').map(({ name }) => name);
   const absent = requireColumns(table, required, report);
   const lines = new Map<string, number>();
   const result: RowsReading<T> = { entries: [], provenance: new Map(), ids: [] };
+  const [idField, ...otherFields] = fields;
   for (const row of table.rows) {
-    const id = new RowReading(null, '', row.place, report).readOne(
-      fields[0]!,
-      row.cells,
-      table.style,
-      absent,
-    );
-    if (typeof id === 'string') {
+    const own = new RowReading(null, '', row.place, report);
+    const id = own.readOne(idField!, row.cells, table.style, absent) as string | null;
+    if (id !== null) {
       const first = lines.get(id);
       if (first !== undefined) {
         report({ ...row.place, column: 'id' }, duplicateId(id, first));
@@ -97,42 +101,23 @@ function readRows<T>(
       lines.set(id, row.place.line!);
       result.ids.push(id);
     }
-    const reading = readRow(
-      row,
-      id as string | null,
-      table,
-      fields.slice(1),
-      list,
-      assumptions,
-      report,
-      absent,
-    );
+    const reading = new RowReading(id, `${group}s.${id}.`, row.place, report);
+    reading.read(otherFields, row.cells, table.style, spreadsOf(row, assumptions), absent);
+    if (reading.text('label') === null) reading.values.set('label', id);
     takeDefaults(reading, fields, group, assumptions);
     const provenance: Provenance[] = [];
     const entry = build(reading, provenance);
     if (entry === null || id === null) continue;
     result.entries.push({ ...entry, id });
-    result.provenance.set(id as string, [...reading.provenance.values(), ...provenance]);
+    result.provenance.set(id, [...reading.provenance.values(), ...provenance]);
   }
   return result;
 }
 
-function readRow(
-  row: Row,
-  id: string | null,
-  table: Table,
-  fields: readonly FieldDeclaration[],
-  list: string,
-  assumptions: Assumptions,
-  report: Report,
-  absent: readonly string[],
-): RowReading {
-  const reading = new RowReading(id, `${list}.${id}.`, row.place, report);
+/** How poorly figures from the source that a row names are known. */
+function spreadsOf(row: Row, assumptions: Assumptions) {
   const origin = row.cells.get('figures_from')?.text.trim().toLowerCase() ?? 'listing';
-  const spreads = (group: string) => assumptions.find('spread', origin, group);
-  reading.read(fields, row.cells, table.style, spreads, absent);
-  if (reading.text('label') === null) reading.values.set('label', id);
-  return reading;
+  return (group: string) => assumptions.find('spread', origin, group);
 }
 
 function takeDefaults(

@@ -6,6 +6,7 @@ import { unknownReference } from '../problem/study-messages.js';
 import type { Report } from '../problem/trouble.js';
 import type { FieldDeclaration } from '../quantity/field.js';
 import { criterionFields, measuredFields } from '../study/choosing-fields.js';
+import type { FeatureKind } from '../study/feature.js';
 import { studyColumns } from '../study/fields.js';
 import { dayFields, showFields } from '../study/show-fields.js';
 import type { Study } from '../study/study.js';
@@ -14,7 +15,7 @@ import { buildStudy } from './build-study.js';
 import { applyChanges, type Change, changeOf, changesFile } from './changes.js';
 import { changeCriteria, isCriterionChange } from './criteria-changes.js';
 import { defaultCriteria } from './criterion-scale.js';
-import { cueList } from './cue-list.js';
+import { cueList, type PlayRange } from './cue-list.js';
 import {
   assumptionsFile,
   type FileRole,
@@ -31,6 +32,7 @@ import { checkMeasuredBaseline, readDay, readMeasured } from './read-day.js';
 import { itemCells, readItems } from './read-items.js';
 import { readLoads, readPacks } from './read-packs.js';
 import { readCueRows } from './read-show.js';
+import type { RowReading } from './row-reading.js';
 import { readTable, requireColumns, type Table } from './table.js';
 
 export type { Change } from './changes.js';
@@ -89,12 +91,10 @@ function read(
   const complete = studyTable && requireColumns(studyTable, ['item', 'value'], report).length === 0;
   const cells = studyTable && complete ? itemCells(studyTable, report) : null;
   const changes = typed.flatMap((change) => changeOf(change, report) ?? []);
+  const choosing = changes.filter(isCriterionChange);
+  const entered = changes.filter((change) => !isCriterionChange(change));
   const changeable = { items: cells, candidates: tables.candidates, packs: packsTable!, loads: loadsTable! };
-  applyChanges(
-    changes.filter((change) => !isCriterionChange(change)),
-    changeable,
-    report,
-  );
+  applyChanges(entered, changeable, report);
 
   const itemsReading = studyTable && cells ? readItems(studyTable, cells, assumptions, report) : null;
   const items = itemsReading?.items ?? null;
@@ -106,36 +106,18 @@ function read(
   const packs = packsTable ? readPacks(packsTable, assumptions, report) : null;
   const loads = loadsTable ? readLoads(loadsTable, assumptions, report) : null;
   const cueRows = showTable ? readCueRows(showTable, kind, assumptions, report) : null;
-  const [lower, upper] = (['lower', 'upper'] as const).map(
-    (stop) => items?.number(`feature.${stop}StopPosition`) ?? null,
-  ) as [number | null, number | null];
-  // Stops in the wrong order are told where they stand; every cue would lie beyond them.
-  const isReversed = lower !== null && upper !== null && lower >= upper;
-  const range = {
-    kind,
-    lower: isReversed ? null : lower,
-    upper: isReversed ? null : upper,
-    latch: items?.number('feature.latchPosition') ?? null,
-  };
-  const show = cueRows ? cueList(cueRows, range, report) : null;
+  const show = cueRows ? cueList(cueRows, playRange(kind, items), report) : null;
   const ownCriteria = criteriaTable
     ? readCriteria(criteriaTable, targetRuntimeS, assumptions, report)
     : defaultCriteria(targetRuntimeS, assumptions);
-  const choosing = changes.filter(isCriterionChange);
   const means = { targetRuntimeS, assumptions, report };
   const criteria = changeCriteria(ownCriteria, choosing, changesFile, means);
   const day = dayTable ? readDay(dayTable, assumptions, report) : [];
   const measured = measuredTable ? readMeasured(measuredTable, assumptions, report) : null;
   if (measuredTable) checkMeasuredBaseline(measuredTable, baselineId, report);
 
-  const refer = (property: string, item: string, file: string, ids: readonly string[] | null) => {
-    const id = items?.text(property) ?? null;
-    if (id === null || ids === null || ids.includes(id)) return;
-    const place = items!.provenance.get(property)!.place!;
-    report(place, unknownReference(item, id, file, nearestName(id, ids), [...ids]));
-  };
-  refer('pack.id', 'pack.choice', 'packs.csv', packs?.ids ?? null);
-  refer('baselineId', 'baseline', 'candidates.csv', tables.candidates.length > 0 ? candidates.ids : null);
+  if (items && packs) checkReference(items, chosenPack, packs.ids, report);
+  if (items && tables.candidates.length > 0) checkReference(items, baseline, candidates.ids, report);
 
   if (!items || !packs || !show || tables.candidates.length === 0) return null;
   return () =>
@@ -156,6 +138,31 @@ function read(
         ...(measured?.provenance ?? []),
       ],
     });
+}
+
+/** Where cues may go; stops in the wrong order are told where they stand, and every cue would lie beyond them. */
+function playRange(kind: FeatureKind, items: RowReading | null): PlayRange {
+  const lower = items?.number('feature.lowerStopPosition') ?? null;
+  const upper = items?.number('feature.upperStopPosition') ?? null;
+  const latch = items?.number('feature.latchPosition') ?? null;
+  const isReversed = lower !== null && upper !== null && lower >= upper;
+  return isReversed ? { kind, lower: null, upper: null, latch } : { kind, lower, upper, latch };
+}
+
+/** Items of study.csv that name a row of another file. */
+const chosenPack = { property: 'pack.id', item: 'pack.choice', file: 'packs.csv' };
+const baseline = { property: 'baselineId', item: 'baseline', file: 'candidates.csv' };
+
+function checkReference(
+  items: RowReading,
+  { property, item, file }: typeof chosenPack,
+  ids: readonly string[],
+  report: Report,
+): void {
+  const id = items.text(property);
+  if (id === null || ids.includes(id)) return;
+  const place = items.provenance.get(property)!.place!;
+  report(place, unknownReference(item, id, file, nearestName(id, ids), [...ids]));
 }
 
 /** The chosen pack stands in the study as `pack`, the others under their ids. */

@@ -1,24 +1,10 @@
 import { driveTypes } from '../drives/registry.js';
-import type { DriveKind } from '../drives/sheet.js';
 import * as say from '../problem/drive-messages.js';
 import { partWithoutWhole } from '../problem/study-messages.js';
-import type { Report } from '../problem/trouble.js';
 import type { FieldDeclaration } from '../quantity/field.js';
-import type { FeatureKind } from '../study/feature.js';
 import { applyCouplingRules } from './coupling-rules.js';
-import type { Assumptions } from './read-assumptions.js';
 import type { RowReading } from './row-reading.js';
-
-/** What the rules of one candidate's sheet work with. */
-export interface SheetContext {
-  reading: RowReading;
-  columns: readonly FieldDeclaration[];
-  kind: DriveKind;
-  feature: FeatureKind;
-  isBaseline: boolean;
-  assumptions: Assumptions;
-  report: Report;
-}
+import type { SheetContext } from './sheet-context.js';
 
 /** Takes what depends on other cells of the row, and checks what single cells cannot show. */
 export function applySheetRules(context: SheetContext): void {

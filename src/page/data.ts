@@ -1,3 +1,4 @@
+import { tier } from '../assess/choosing/drawn-worths.js';
 import type { Choice } from '../assess/choosing/rank-again.js';
 
 /** What the page carries for its script, as JSON. Long columns are bytes in base 64. */
@@ -38,7 +39,10 @@ export interface PackedTiers {
 }
 
 /** Worth 1 in 16 bits. */
-const fullWorth = 65535;
+export const fullWorth = 65535;
+
+/** Tiers of a draw as the ranking counts them, for whoever packs them. */
+export const packedTier = tier;
 
 /** The candidates as the ranking wants them. */
 export function choiceFrom(data: PageData): Choice {
@@ -64,13 +68,13 @@ function worthsFrom(text: string): Float64Array {
   return worths;
 }
 
-/** Tiers as the ranking counts them: 0 passes, 1 not judged, 2 fails. */
+/** Tiers as the ranking counts them. */
 function tiersFrom({ isOpen, fails }: PackedTiers, drawCount: number): Uint8Array {
   const bytes = bytesFrom(fails);
   const tiers = new Uint8Array(drawCount);
   for (let draw = 0; draw < drawCount; draw++) {
     const isFailing = ((bytes[draw >> 3]! >> (draw & 7)) & 1) === 1;
-    tiers[draw] = isFailing ? 2 : Number(isOpen);
+    tiers[draw] = isFailing ? tier.fails : isOpen ? tier.notJudged : tier.passes;
   }
   return tiers;
 }

@@ -15,7 +15,7 @@ export function filled(text: string | undefined, values: Record<string, string>)
 }
 
 /** What the limits column says of a candidate. */
-export function limitsText(own: RankedAgain, data: PageData): string {
+function limitsText(own: RankedAgain, data: PageData): string {
   const { words, limits, onPaperFraction } = data;
   const { passes, passFraction, failedLimits } = own;
   if (passes === null) return words['not-judged']!;

@@ -2,7 +2,7 @@ import type { Issue, Place } from './issue.js';
 import { printable, quoted } from './printable.js';
 
 /** `study.csv:12 feature.mass`, with what is known of it. */
-export function formatPlace(place: Place): string {
+function formatPlace(place: Place): string {
   const line = place.line === null ? '' : `:${place.line}`;
   const column = place.column === null ? '' : ` ${place.column}`;
   return printable(`${place.file}${line}${column}`);

@@ -67,24 +67,6 @@ export function unknownHeaderUnit(received: string, unit: string): Trouble {
   );
 }
 
-/** A unit in the header of something else. */
-export function headerUnitOfAnotherDimension(
-  received: string,
-  given: string,
-  expected: string,
-  suggestion: string,
-): Trouble {
-  return errorOf(
-    'unit-of-another-dimension',
-    received,
-    expected,
-    `the unit in “${quoted(received)}” is ${given}, ${expected} is expected${suggestion === '' ? '' : `: ${suggestion}?`}`,
-    suggestion === ''
-      ? 'leave the unit out'
-      : `if you meant ${suggestion}, write ${suggestion} in the brackets`,
-  );
-}
-
 /** A required cell is blank. */
 export function blankRequired(name: string, meaning: string, how: string): Trouble {
   return errorOf('blank-required', '', meaning, `${name} is blank: ${meaning}`, `how to find it: ${how}`);

@@ -101,21 +101,31 @@ export function unknownUnit(received: string, unit: string, quantity: string, li
   );
 }
 
-/** A known unit, but of something else. */
+/** Where a unit may stand: behind the number of a cell, or in the brackets of a header. */
+const unitPlaces = {
+  cell: { subject: '', otherwise: 'write a bare number', place: 'behind the number' },
+  header: { subject: 'the unit in ', otherwise: 'leave the unit out', place: 'in the brackets' },
+};
+
+/**
+ * A known unit, but of something else.
+ * @param given what it measures
+ * @param suggestion the unit that was probably meant; '' for none
+ */
 export function unitOfAnotherDimension(
   received: string,
   given: string,
   expected: string,
   suggestion: string,
+  stands: keyof typeof unitPlaces = 'cell',
 ): Trouble {
+  const { subject, otherwise, place } = unitPlaces[stands];
   return errorOf(
     'unit-of-another-dimension',
     received,
     expected,
-    `“${quoted(received)}” is ${given}, ${expected} is expected${suggestion === '' ? '' : `: ${suggestion}?`}`,
-    suggestion === ''
-      ? 'write a bare number'
-      : `if you meant ${suggestion}, write ${suggestion} behind the number`,
+    `${subject}“${quoted(received)}” is ${given}, ${expected} is expected${suggestion === '' ? '' : `: ${suggestion}?`}`,
+    suggestion === '' ? otherwise : `if you meant ${suggestion}, write ${suggestion} ${place}`,
   );
 }
 

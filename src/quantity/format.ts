@@ -1,6 +1,5 @@
 import type { Dimension } from './dimension.js';
 import { type DisplayUnits, metricDisplay } from './display-units.js';
-import { spreadQuantiles } from './quantile.js';
 import type { Spread } from './spread.js';
 import type { Unit } from './unit.js';
 import { findUnits, unitOf } from './unit-table.js';
@@ -87,13 +86,6 @@ export function formatWithSpread(
   const [low, high] = inUnit.map((value) => formatNumber(value, 3));
   const dash = low!.startsWith('-') || high!.startsWith('-') ? ' to ' : '–';
   return `${nominal} (${low}${dash}${high})`;
-}
-
-/** The 10–90 % interval of a spread, with its unit; empty when the value is exact. */
-export function formatTenToNinety(si: number, spread: Spread | null, dimension: Dimension): string {
-  if (spread === null || spread.shape === 'exact') return '';
-  const { p10, p90 } = spreadQuantiles(spread, si);
-  return formatRange(p10, p90, dimension);
 }
 
 function unitNamed(symbol: string, dimension: Dimension | undefined): Unit {

@@ -1,9 +1,7 @@
 import { inverseNormalShare, normalShare } from './normal.js';
 import { power } from './power.js';
 import type { Spread } from './spread.js';
-
-/** Standard deviations inside the 95 % interval that `±` states. */
-const sigmasInHalfWidth = 1.96;
+import { sigmasInHalfWidth } from './spread.js';
 
 /** Draws of a normal spread stay within so many standard deviations. */
 const cutSigmas = 3;

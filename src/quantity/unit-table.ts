@@ -53,10 +53,3 @@ export function unitOf(symbol: string, dimension: Dimension): Unit {
   if (unit === undefined) throw new Error(`no unit ${symbol} for ${dimension}`);
   return unit;
 }
-
-/** Every spelling of a unit's dimension that the table knows, for references and tests. */
-export function spellingsOf(dimension: Dimension): string[] {
-  return units
-    .filter((unit) => unit.dimension === dimension)
-    .flatMap((unit) => (unit.slipFor === null ? [unit.symbol, ...unit.spellings] : unit.spellings));
-}

@@ -15,6 +15,7 @@ export interface Renderable {
   attachments?: readonly Attachment[];
 }
 
+/** How a report is set. */
 export interface RenderSettings {
   pageSize: PageSize;
   /** Columns of the terminal. */
@@ -26,6 +27,7 @@ export interface RenderSettings {
   decimal?: DecimalMark;
 }
 
+/** What a format makes. */
 export interface Rendered {
   bytes: Uint8Array;
   /** Signs that no font has, each with a text it stood in. */
@@ -39,6 +41,7 @@ export interface Format {
   render(report: Renderable, settings: RenderSettings): Promise<Rendered>;
 }
 
+/** The formats there are. */
 export type FormatName = 'pdf' | 'html' | 'json' | 'csv' | 'terminal';
 
 /** Every format the report comes in. A new one is one folder and one line here; each loads what it needs when asked. */

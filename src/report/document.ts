@@ -6,6 +6,7 @@ export interface Span {
   code?: boolean;
 }
 
+/** A run of text, span after span. */
 export type Inline = Span[];
 
 /** How a table column is set. */
@@ -18,6 +19,7 @@ export interface TableColumn {
   share: number;
 }
 
+/** One cell: what it says, and how it is set. */
 export interface TableCell {
   text: Inline;
   /** `good` and `bad` are always accompanied by words or a mark in the text; never by colour alone. */
@@ -26,6 +28,7 @@ export interface TableCell {
   span?: number;
 }
 
+/** One row of cells. */
 export interface TableRow {
   cells: TableCell[];
   /** The row the reader should see first. */
@@ -34,6 +37,7 @@ export interface TableRow {
   group?: boolean;
 }
 
+/** A table with its title and notes. */
 export interface TableBlock {
   kind: 'table';
   /** Shown above the table and used by assistive software; empty for none. */
@@ -82,6 +86,7 @@ export interface FactsBlock {
   style?: 'plain' | 'headline' | 'blank';
 }
 
+/** Something to know before the feature moves near people, with what to do. */
 export interface CautionBlock {
   kind: 'caution';
   severity: 'severe' | 'caution' | 'note';
@@ -110,12 +115,14 @@ export interface ReportImage {
   heightPixels: number;
 }
 
+/** Blocks below one another, beside another such column. */
 export interface Column {
   /** Relative width. */
   share: number;
   blocks: Block[];
 }
 
+/** Whatever a section is made of. */
 export type Block =
   | { kind: 'heading'; level: 1 | 2 | 3; text: string; id: string }
   | { kind: 'paragraph'; text: Inline; style: 'body' | 'lead' | 'small' | 'answer' }

@@ -1,11 +1,12 @@
 import type { Assessment } from '../assess/assessment.js';
-import { onPaperBelow } from '../assess/certainty/findings.js';
 import type { Choice } from '../assess/choosing/rank-again.js';
+import { limitName } from '../assess/criterion-words.js';
+import { surePassFrom } from '../assess/thresholds.js';
 import { importanceSteps } from '../study/choosing.js';
 import { markedLabel, type ReportWishes, reportContext } from './context.js';
 import { countText } from './tables/ranking-table.js';
 import type { Templates } from './template/template-error.js';
-import { criterionFigure, limitDemand, limitName } from './words/criterion-words.js';
+import { criterionFigure, limitDemand } from './words/criterion-words.js';
 import { number } from './words/figures.js';
 
 /** Something to choose, with what a reader sees of it. */
@@ -112,7 +113,7 @@ export function weighingOf(
         .map(({ criterion }) => limitName(criterion)),
     })),
     words: Object.fromEntries(wordNames.map((name) => [name, say(name, open)])) as Weighing['words'],
-    onPaperFraction: onPaperBelow,
+    onPaperFraction: surePassFrom,
     choice,
   };
 }

@@ -2,7 +2,7 @@ import { filledFigures } from '../drives/drive-parameters.js';
 import type { AssumedValue } from '../drives/finding.js';
 import { formatValue } from '../quantity/format.js';
 import type { Candidate, Study } from '../study/study.js';
-import type { PreparedCandidate } from './candidate.js';
+import type { PreparedCandidate } from './candidate-model.js';
 import { cellResistanceOhm } from './pack-model.js';
 import { surfaceM2, thermalMassKg, thermalOf } from './thermal-model.js';
 
@@ -11,7 +11,7 @@ export function assumedOf(study: Study, candidate: Candidate, prepared: Prepared
   return [
     ...motorValues(candidate, prepared),
     ...heatValues(study, candidate),
-    ...strutValues(candidate, prepared),
+    ...strutValues(prepared),
     ...packValues(study),
   ];
 }
@@ -59,7 +59,7 @@ function heatValues(study: Study, { sheet }: Candidate): AssumedValue[] {
   return values;
 }
 
-function strutValues(_candidate: Candidate, { model, proposedPivots }: PreparedCandidate): AssumedValue[] {
+function strutValues({ model, proposedPivots }: PreparedCandidate): AssumedValue[] {
   if (!proposedPivots) return [];
   const basis = 'proposed: fits stroke and closed length with the least peak force';
   const { coupling } = model;

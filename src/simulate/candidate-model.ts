@@ -3,6 +3,8 @@ import type { CouplingParameters } from '../physics/linkage.js';
 import type { LoadParameters } from '../physics/load.js';
 import type { Bus } from './bus.js';
 import type { CueRange } from './mechanics.js';
+import type { LockingClass } from './outcome.js';
+import type { PackModel } from './pack-model.js';
 
 /** One candidate on its feature and pack, as plain numbers: what every part of the simulation works from. */
 export interface CandidateModel {
@@ -28,3 +30,12 @@ export interface CandidateModel {
 
 /** Share of the weakest bus that a move or a hold may use. */
 export const usableVoltageFraction = 0.95;
+
+/** A candidate made ready: its model, how it locks, and the pack behind it. */
+export interface PreparedCandidate {
+  model: CandidateModel;
+  locking: LockingClass;
+  pack: PackModel;
+  /** Pivots the tool proposed because the sheet left them blank. */
+  proposedPivots: boolean;
+}

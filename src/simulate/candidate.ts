@@ -6,7 +6,7 @@ import type { Candidate, Study } from '../study/study.js';
 import { assumedOf } from './assumed.js';
 import { bodyMassKg, costMoney, driveCountOf, fitsSpace } from './burdens.js';
 import { busOf } from './bus.js';
-import type { CandidateModel } from './candidate-model.js';
+import type { CandidateModel, PreparedCandidate } from './candidate-model.js';
 import { candidateFailures } from './failures.js';
 import { simulateHeat } from './heat.js';
 import {
@@ -27,8 +27,8 @@ import {
 } from './loop-figures.js';
 import { measuredHoldFindings } from './measured-hold-findings.js';
 import { couplingOf, cueRange, featureMassKg, loadOf } from './mechanics.js';
-import type { CandidateRun, LockingClass, NominalOutcome } from './outcome.js';
-import { type PackModel, packModel } from './pack-model.js';
+import type { CandidateRun, NominalOutcome } from './outcome.js';
+import { packModel } from './pack-model.js';
 import { CuePlayer, coarse, fine, type PlayedCues } from './play-loop.js';
 import { powerCut } from './power-cut.js';
 import { crushForces, pushAt } from './push.js';
@@ -39,14 +39,7 @@ import { strutPivots } from './strut.js';
 import { searchEfforts } from './torque-margin.js';
 import { warmFindings } from './warm-check.js';
 
-/** A candidate made ready: its model, how it locks, and the pack behind it. */
-export interface PreparedCandidate {
-  model: CandidateModel;
-  locking: LockingClass;
-  pack: PackModel;
-  /** Pivots the tool proposed because the sheet left them blank. */
-  proposedPivots: boolean;
-}
+export type { PreparedCandidate } from './candidate-model.js';
 
 /** Turn a candidate of a study into the plain numbers that the simulation works from. */
 export function prepareCandidate(study: Study, candidate: Candidate): PreparedCandidate {

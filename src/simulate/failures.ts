@@ -6,10 +6,10 @@ import type { PlayedCues } from './play-loop.js';
 import type { EffortSearch } from './torque-margin.js';
 
 /** Positions closer than this count as the same end switch: half a degree, or half a millimetre. */
-const samePosition = { hinge: Math.PI / 360, slide: 5e-4 };
+const sameEndSwitch = { hinge: Math.PI / 360, slide: 5e-4 };
 
 /** A position as the cue list writes it. */
-export const positionText = (study: Study, position: number): string =>
+const positionText = (study: Study, position: number): string =>
   formatValue(position, study.feature.kind === 'hinge' ? 'deg' : 'mm');
 
 /** In what ways a candidate cannot do the job at all, linkage apart. */
@@ -73,7 +73,7 @@ function holdFailures(study: Study, model: CandidateModel, leadIn: PlayedCues, l
 function positionFailures(study: Study, model: CandidateModel): Failure[] {
   if (!model.switched || model.positionFeedback) return [];
   const { lowest, highest } = model.range;
-  const same = samePosition[study.feature.kind];
+  const same = sameEndSwitch[study.feature.kind];
   const between = [...study.show.leadIn, ...study.show.loop]
     .flatMap((cue) => [cue.fromPosition, cue.toPosition])
     .find((position) => position - lowest > same && highest - position > same);

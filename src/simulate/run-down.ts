@@ -191,7 +191,7 @@ function crossing(
 }
 
 /** Prepare samples for playing. */
-export const stepsFor = (samples: LoopSamples, pack: PackModel): Steps =>
+const stepsFor = (samples: LoopSamples, pack: PackModel): Steps =>
   stepsOf(samples, pack.relaxationTimeS, longestStepS);
 
 /**

@@ -13,7 +13,7 @@ const slowerRatio = 1.02;
 const warmFineness: Fineness = { ...fine, stretchHalvings: 12 };
 
 /** The candidate with its copper at a temperature: resistance up, everything else the same. */
-export function warmModel(model: CandidateModel, windingK: number): CandidateModel {
+function warmModel(model: CandidateModel, windingK: number): CandidateModel {
   const resistanceOhm = model.drive.resistanceOhm * copperResistanceRatio(windingK);
   return { ...model, drive: { ...model.drive, resistanceOhm } };
 }

@@ -47,19 +47,3 @@ export function cited(value: number, id: SourceId, locator: string): number {
   void locator;
   return value;
 }
-
-/**
- * A publication as one line of a reference list: authors: title, edition, publisher, year.
- * @param id publication in the register
- */
-export function citation(id: SourceId): string {
-  const source = findSource(id);
-  if (source === undefined) throw new Error(`no source with the id ${id}`);
-  const parts = [
-    `${source.authors}: ${source.title}`,
-    source.edition,
-    source.publisher ?? '',
-    source.year === null ? '' : String(source.year),
-  ];
-  return parts.filter((part) => part !== '').join(', ');
-}

@@ -20,6 +20,7 @@ export const criterionIds = [
   'fits',
   'voltage',
 ] as const;
+/** A criterion, as criteria.csv names it. */
 export type CriterionId = (typeof criterionIds)[number];
 
 /** A hard limit in SI (money and counts as they are). */
@@ -50,6 +51,7 @@ export type MeasuredQuantity =
   | 'loop_charge'
   | 'case_temperature';
 
+/** One reading of measured.csv. */
 export interface Measurement {
   quantity: MeasuredQuantity;
   /** SI. */
@@ -69,4 +71,3 @@ export interface ViewWeights {
 
 /** Words for how much a criterion counts, and the units of weight that each means: every step doubles. */
 export const importanceSteps = { none: 0, little: 1, some: 2, much: 4, decisive: 8 } as const;
-export type ImportanceStep = keyof typeof importanceSteps;

@@ -1,5 +1,6 @@
 import type { MotionLaw } from '../physics/motion-law.js';
 
+/** What the feature does during a cue. */
 export type CueAction = 'move' | 'hold' | 'rest';
 
 /** One line of the cue list, complete: it knows where it starts and ends and its light level. */
@@ -25,8 +26,10 @@ export interface Show {
   loop: Cue[];
 }
 
+/** What it does during a block of the event day. */
 export type DayActivity = 'show' | 'still' | 'off';
 
+/** One block of the event day. */
 export interface DayBlock {
   block: string;
   durationS: number;

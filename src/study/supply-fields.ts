@@ -116,7 +116,7 @@ const id = required(
 );
 
 /** Chemistries the tool has discharge tables for, as written in packs.csv. */
-export const chemistryNames = ['lipo', 'nmc-pouch', 'li-ion', 'li-ion-power', 'lifepo4', 'nimh'] as const;
+const chemistryNames = ['lipo', 'nmc-pouch', 'li-ion', 'li-ion-power', 'lifepo4', 'nimh'] as const;
 
 /** Columns of packs.csv. */
 export const packFields: readonly FieldDeclaration[] = [

@@ -48,14 +48,14 @@ describe('the answer', () => {
 
   it('begins with what the present drive fails, where it does', () => {
     const { reasons } = answer({ now: { busVoltageV: 16.8 }, worm: {} });
-    expect(reasons[0]).toBe('now fails voltage by 20 %.');
+    expect(reasons[0]).toBe('now fails: voltage by 20 %.');
     expect(reasons).toHaveLength(3);
   });
 
   it('keeps the present drive where nothing does better, and says what stops the next', () => {
     const { sentence, reasons } = answer({ now: { runtimeS: 9000 }, worm: { fits: false } });
     expect(sentence).toBe('Keep now: no other drive does better on the criteria as weighted.');
-    expect(reasons[0]).toMatch(/^The next in line, worm, fails fits/);
+    expect(reasons[0]).toMatch(/^The next in line, worm, fails: fits its space/);
   });
 
   it('names the best where there is no drive of today', () => {
@@ -70,7 +70,7 @@ describe('the answer', () => {
   it('says so where nothing passes, and why for the best and the present drive', () => {
     const { sentence, reasons } = answer({ now: { busVoltageV: 16.8 }, worm: { busVoltageV: 21 } });
     expect(sentence).toBe('No candidate passes every limit.');
-    expect(reasons).toEqual(['now fails voltage by 20 %.', 'worm fails voltage by 50 %.']);
+    expect(reasons).toEqual(['now fails: voltage by 20 %.', 'worm fails: voltage by 50 %.']);
   });
 
   it('says so where nothing is known to pass, and names the figure that is missing', () => {

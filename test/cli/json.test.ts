@@ -32,7 +32,10 @@ const env = { SOURCE_DATE_EPOCH: '1773489600' };
 
 /** A run of each command that ends well, and the keys of its answer that somebody will look for. */
 const runs: Record<string, { args: string[]; keys: string[] }[]> = {
-  new: [{ args: ['new', join(emptyFolder(), 'begun')], keys: ['folder', 'files'] }],
+  new: [
+    { args: ['new', join(emptyFolder(), 'begun')], keys: ['folder', 'files'] },
+    { args: ['new', join(emptyFolder(), 'read'), '--fields'], keys: ['folder', 'files'] },
+  ],
   check: [{ args: ['check', study], keys: ['verdict', 'candidates', 'figuresGiven', 'nextMeasurements'] }],
   measure: [{ args: ['measure', study], keys: ['measurements', 'checks'] }],
   rank: [{ args: ['rank', study], keys: ['candidates', 'verdict', 'inputHash'] }],

@@ -168,7 +168,7 @@ describe('check --require-pass', { timeout: 60_000 }, () => {
     );
     const { code, stdout } = holdwright(['check', folder, '--require-pass']);
     expect(code).toBe(5);
-    expect(stdout).toMatch(/fails noise|lacks noise/);
+    expect(stdout).toMatch(/fails: noise|lacks noise/);
   });
 
   it('without the flag a failing study is no error', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type Import, importsOf } from './imports.js';
-import { layerOf, sources } from './project.js';
+import { layerOf, sources, textOf } from './project.js';
 
 /** Which folder may import from which others. Arrows run one way; a folder may always import from itself. */
 const mayImport: Record<string, string[]> = {
@@ -65,6 +65,11 @@ const pureLayers = [
 ];
 
 const all = sources().flatMap(importsOf);
+const packageOf = (specifier: string) =>
+  specifier
+    .split('/')
+    .slice(0, specifier.startsWith('@') ? 2 : 1)
+    .join('/');
 const say = ({ from, specifier }: Import) => `${from} imports ${specifier}`;
 
 /** A type may also come from further down the same arrows: it leaves nothing behind in the program. */
@@ -108,13 +113,20 @@ describe('packages', () => {
   it('each is used in its own folder only', () => {
     const stray = all.filter(({ from, specifier, file }) => {
       if (file !== null || specifier.startsWith('node:')) return false;
-      const name = specifier
-        .split('/')
-        .slice(0, specifier.startsWith('@') ? 2 : 1)
-        .join('/');
-      return !packageHomes[name]?.includes(layerOf(from));
+      return !packageHomes[packageOf(specifier)]?.includes(layerOf(from));
     });
     expect(stray.map(say)).toEqual([]);
+  });
+
+  it('each that package.json asks for is imported, or a file of it is looked up by its name', () => {
+    const asked = Object.keys(JSON.parse(textOf('package.json')).dependencies);
+    const imported = new Set(all.map(({ specifier }) => packageOf(specifier)));
+    const lookedUp = sources('render/')
+      .map(textOf)
+      .filter((text) => text.includes('require.resolve('))
+      .join('');
+    const idle = asked.filter((name) => !imported.has(name) && !lookedUp.includes(`${name}/`));
+    expect(idle).toEqual([]);
   });
 
   it('the parts of Node are named with their prefix', () => {

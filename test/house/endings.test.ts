@@ -1,7 +1,8 @@
 import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
 import { genericEndings, openNames, pureEndings, qualifiers, unitEndings } from './endings.js';
-import { layerOf, sources, textOf } from './project.js';
+import { parsed } from './imports.js';
+import { layerOf, sources } from './project.js';
 
 /** Where people's units or points on paper live; names there follow their own surroundings. */
 const otherUnits = ['input', 'quantity', 'render', 'problem'];
@@ -14,7 +15,7 @@ interface NumberProperty {
 
 /** Properties of exported interfaces and object types whose type is a number or a series of numbers. */
 function numberProperties(path: string): NumberProperty[] {
-  const source = ts.createSourceFile(path, textOf(path), ts.ScriptTarget.Latest, true);
+  const source = parsed(path);
   const found: NumberProperty[] = [];
   const collect = (node: ts.Node): void => {
     if (ts.isPropertySignature(node) && node.type !== undefined && ts.isIdentifier(node.name)) {

@@ -4,7 +4,6 @@ import {
   formatNumber,
   formatQuantity,
   formatRange,
-  formatTenToNinety,
   formatValue,
   formatWithSpread,
 } from '../../src/quantity/format.js';
@@ -57,7 +56,6 @@ describe('a value is written for a person', () => {
     expect(formatWithSpread(0.42, null, 'mass')).toBe('420 g');
     expect(formatRange(0.004, 0.03, 'current')).toBe('4–30 mA');
     expect(formatRange(-0.5, 0.5, 'angle')).toBe('-29 to 29 deg');
-    expect(formatTenToNinety(2, { shape: 'uniform', low: 1.5, high: 2.5 }, 'voltage')).toBe('1.6–2.4 V');
   });
 
   it('in units that somebody else prefers', () => {

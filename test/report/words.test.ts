@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { brokenLabel, thinned } from '../../src/report/charts/chart-content.js';
-import { cleanText } from '../../src/report/words/clean.js';
+import { cleanText, cleanTree } from '../../src/report/words/clean.js';
 import {
   current,
   displayReadings,
@@ -54,6 +54,13 @@ describe('text from a file', () => {
     expect(cleanText('a\u001b[31mred\u001b]0;title\u0007\u202eb\tc\r\nd\u0000\u200bé 🦢\ufe0f')).toBe(
       'aredb c dé 🦢',
     );
+  });
+
+  it('is cleaned in a list that begins with figures too; a list of figures is left as it is', () => {
+    const series = [1, null, 2];
+    const cleaned = cleanTree({ series, mixed: [1, 'a\u001b[31mb', ['c\u0000']] });
+    expect(cleaned).toEqual({ series, mixed: [1, 'ab', ['c']] });
+    expect(cleaned.series).toBe(series);
   });
 
   it('loses halves of characters', () => {

@@ -4,7 +4,7 @@ import type { Trouble } from '../../problem/trouble.js';
 import type { ReportImage } from '../../report/index.js';
 
 /** Longest side of a picture; a logo four centimetres wide has 500 at the finest print. */
-export const mostPixels = 2000;
+const mostPixels = 2000;
 
 /** Colour types of PNG: how many values a pixel has. */
 const channelCounts: Record<number, number> = { 0: 1, 2: 3, 3: 1, 4: 2, 6: 4 };

@@ -1,12 +1,10 @@
+import { sigmasInHalfWidth } from '../../quantity/spread.js';
 import { chiSquarePoint } from '../../simulate/sampling/chi-square.js';
 import { type WeightedDraws, weightedDraws } from '../../simulate/sampling/resample.js';
 import type { Measurement } from '../../study/choosing.js';
 import type { Study } from '../../study/study.js';
 import { modelErrorRatio } from './modelled.js';
 import type { PriorDraws } from './prior-draws.js';
-
-/** Standard deviations in the half width of a 95 % interval. */
-const sigmasInHalfWidth = 1.96;
 
 /** Chance that measured and modelled lie further apart although both are right. */
 const contradictionShare = 0.99;

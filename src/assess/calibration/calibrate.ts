@@ -50,7 +50,7 @@ export function calibrateWith(study: Study, prior: PriorDraws, measured: readonl
 }
 
 /** The values of a column in the draws that were taken. */
-export const picked = (column: Float64Array, taken: Int32Array): Float64Array =>
+const picked = (column: Float64Array, taken: Int32Array): Float64Array =>
   Float64Array.from(taken, (draw) => column[draw]!);
 
 function outcomeOf(

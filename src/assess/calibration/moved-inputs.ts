@@ -1,7 +1,7 @@
 import { quantile } from '../../quantity/quantile.js';
 import type { Study } from '../../study/study.js';
-import { quantileOf } from '../certainty/bands.js';
-import type { CalibrationOutcome } from '../certainty.js';
+import { bandOf } from '../certainty/bands.js';
+import type { Band, CalibrationOutcome } from '../certainty.js';
 import { labelledField } from '../what-if/labelled-field.js';
 import { shownAs } from '../what-if/shown-value.js';
 import type { PriorDraws } from './prior-draws.js';
@@ -23,7 +23,7 @@ export function movedInputs(
       const column = columns[index]!;
       const at = (share: number) => quantile(spread, nominal, share, bounds ?? undefined);
       const before = { p10: at(0.1), median: at(0.5), p90: at(0.9) };
-      const after = pointsOf(Float64Array.from(taken, (draw) => column[draw]!));
+      const after = bandOf(Float64Array.from(taken, (draw) => column[draw]!))!;
       const width = before.p90 - before.p10;
       const shift = width > 0 ? Math.abs(after.median - before.median) / width : 0;
       const shrunk = width > 0 ? 1 - (after.p90 - after.p10) / width : 0;
@@ -34,7 +34,8 @@ export function movedInputs(
     .slice(0, told)
     .map(({ path, field, owner, before, after }) => {
       const show = shownAs(study.provenance.find((entry) => entry.path === path));
-      const shown = ({ p10, median, p90 }: Points) => `${show(median)} (${show(p10)} to ${show(p90)})`;
+      const shown = ({ p10, median, p90 }: Omit<Band, 'occursFraction'>) =>
+        `${show(median)} (${show(p10)} to ${show(p90)})`;
       return {
         path,
         label: labelledField(study, field, owner),
@@ -42,15 +43,4 @@ export function movedInputs(
         afterShown: shown(after),
       };
     });
-}
-
-interface Points {
-  p10: number;
-  median: number;
-  p90: number;
-}
-
-function pointsOf(column: Float64Array): Points {
-  const sorted = column.slice().sort();
-  return { p10: quantileOf(sorted, 0.1), median: quantileOf(sorted, 0.5), p90: quantileOf(sorted, 0.9) };
 }

@@ -7,7 +7,7 @@ import { alone, type Threads } from '../threads.js';
 import { modelled } from './modelled.js';
 
 /** Draws of the drive of today alone that are compared with what was measured. (M21) */
-export const priorDrawCount = 32768;
+const priorDrawCount = 32768;
 
 /** One candidate in its draws, with what the model says of whatever can be measured on it. */
 export interface ModelledDraws {

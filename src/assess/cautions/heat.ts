@@ -65,7 +65,7 @@ function whenWarm(judged: Judged): Caution[] {
 }
 
 /** Length of the longest unbroken run of hold cues. */
-export function longestHoldS(cues: Cue[]): number {
+function longestHoldS(cues: Cue[]): number {
   let longestS = 0;
   let runS = 0;
   for (const cue of cues) {

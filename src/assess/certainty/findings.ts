@@ -1,15 +1,15 @@
+import { mean } from 'simple-statistics';
 import type { Finding } from '../../drives/finding.js';
 import { type OutcomeName, outcomeIndex } from '../../simulate/ensemble/ensemble.js';
 import type { LimitOutcome } from '../assessment.js';
+import { limitName } from '../criterion-words.js';
+import { surePassFrom } from '../thresholds.js';
 import { isDrawn } from './drawn-figures.js';
 import type { DrawnLimits } from './drawn-limits.js';
 import { inDraws } from './sureness.js';
 
 /** Share of draws with a clipped efficiency from which a sheet's figures do not belong together. */
 const clippedShare = 0.3;
-
-/** Fewer draws than this that pass make a nominal pass one on paper. */
-export const onPaperBelow = 0.8;
 
 /** What the draws say of the figures of one candidate. */
 export function drawnFindings(
@@ -23,7 +23,7 @@ export function drawnFindings(
 
 function clipped(columns: readonly Float64Array[]): Finding[] {
   const column = columns[outcomeIndex['efficiencyClipped' satisfies OutcomeName]]!;
-  const share = column.reduce((sum, value) => sum + value, 0) / column.length;
+  const share = mean([...column]);
   if (!(share > clippedShare)) return [];
   return [
     {
@@ -37,7 +37,7 @@ function clipped(columns: readonly Float64Array[]): Finding[] {
 
 /** Passes with its figures as they stand, but not with what they are worth. */
 export function passesOnPaper(passes: boolean | null, probability: number | null): boolean {
-  return passes === true && probability !== null && probability < onPaperBelow;
+  return passes === true && probability !== null && probability < surePassFrom;
 }
 
 function onPaper(passes: boolean | null, limits: readonly LimitOutcome[], drawn: DrawnLimits): Finding[] {
@@ -63,7 +63,7 @@ export function weakestLimits(
   return limits
     .map(({ criterion }, index) => ({
       criterion,
-      name: criterion.replaceAll('_', ' '),
+      name: limitName(criterion),
       probability: probabilities[index] ?? 1,
     }))
     .filter(({ criterion, probability }) => isDrawn(criterion) && probability < 1)

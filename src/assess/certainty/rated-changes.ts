@@ -1,3 +1,4 @@
+import { mean } from 'simple-statistics';
 import { type OutcomeName, outcomeIndex } from '../../simulate/ensemble/ensemble.js';
 import { EnsembleRun } from '../../simulate/ensemble/run-ensemble.js';
 import type { CandidateRun } from '../../simulate/outcome.js';
@@ -79,9 +80,9 @@ function baselineDraws({ baseline, draws, drawn, leaderId }: RatingParts): Basel
     drawCount,
     columns: draws.ensemble.outcomes[index]!.map(first),
     scores: first(drawn.scores[index]!),
-    utilityScore: meanOf(first(utilities[index]!)),
+    utilityScore: mean([...first(utilities[index]!)]),
     leaderUtilityScore:
-      leaderId === null ? Number.NaN : meanOf(first(utilities[drawn.candidateIds.indexOf(leaderId)]!)),
+      leaderId === null ? Number.NaN : mean([...first(utilities[drawn.candidateIds.indexOf(leaderId)]!)]),
   };
 }
 
@@ -103,7 +104,7 @@ function rating(
     drawCount: base.drawCount,
     outcomes: [columns],
   });
-  const gained = meanOf(utilitiesOf(drawn)[0]!) - base.utilityScore;
+  const gained = mean([...utilitiesOf(drawn)[0]!]) - base.utilityScore;
   const toGain = base.leaderUtilityScore - base.utilityScore;
   return {
     gainBands: gainBands(base, columns, drawn.scores[0]!),
@@ -184,6 +185,3 @@ function gainBands(base: BaselineDraws, columns: Float64Array[], scores: Float64
     meanPackCurrentA: less('meanPackCurrentA'),
   };
 }
-
-const meanOf = (column: Float64Array): number =>
-  column.reduce((sum, value) => sum + value, 0) / Math.max(1, column.length);

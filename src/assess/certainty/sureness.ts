@@ -1,8 +1,5 @@
 import type { SurenessWord } from '../certainty.js';
-
-/** From here on something is clear, and likely (agreed words for probabilities, M25). */
-const clearFrom = 0.9;
-const likelyFrom = 0.75;
+import { clearFrom, likelyFrom } from '../thresholds.js';
 
 /** The word for a probability; what has none is open. */
 export function surenessWord(probability: number | null): SurenessWord {

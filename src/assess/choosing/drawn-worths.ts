@@ -23,21 +23,6 @@ export function normalisedWeights(own: readonly number[]): Float64Array {
 /** More than scores can differ by: what a worse tier costs in the order. */
 const tierStep = 4;
 
-/**
- * How far one candidate lies before the best of the others: its lead in score, and 4 more for each tier that it is
- * better by. Negative when another leads, 0 when level, infinite when there is no other.
- * @param scores one per candidate, 0…1
- * @param tiers one per candidate
- */
-export function leadOf(candidate: number, scores: ArrayLike<number>, tiers: ArrayLike<number>): number {
-  const place = (index: number) => scores[index]! - tierStep * tiers[index]!;
-  let lead = Number.POSITIVE_INFINITY;
-  for (let other = 0; other < scores.length; other++) {
-    if (other !== candidate) lead = Math.min(lead, place(candidate) - place(other));
-  }
-  return Math.abs(lead) <= equalWithin ? 0 : lead;
-}
-
 /** Ranks the candidates of one draw after another; candidates with equal scores share their ranks. */
 export class RankedDraw {
   /** How many candidates rank before this one. */

@@ -45,25 +45,6 @@ export function standings(drawn: DrawnWorths, weightScores: Float64Array): Stand
 }
 
 /**
- * What each candidate brings in each draw with fixed weights: its score where every limit holds, else 0.
- * @param weightScores one per criterion, sum 1
- * @returns per candidate one per draw
- */
-export function utilities(drawn: DrawnWorths, weightScores: Float64Array): Float64Array[] {
-  const { worths, tiers, criterionCount, drawCount } = drawn;
-  return worths.map((own, candidate) => {
-    const scores = new Float64Array(drawCount);
-    for (let draw = 0; draw < drawCount; draw++) {
-      if (tiers[candidate]![draw] !== tier.passes) continue;
-      for (let k = 0; k < criterionCount; k++) {
-        scores[draw]! += own[draw * criterionCount + k]! * weightScores[k]!;
-      }
-    }
-    return scores;
-  });
-}
-
-/**
  * Adds one ranking to the times a candidate stood at each rank; equal candidates share the ranks they fill.
  * @param ranks times at each rank
  * @param beforeCount candidates that rank before it

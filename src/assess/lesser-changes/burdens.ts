@@ -1,7 +1,7 @@
 import type { ChangeBurden, LesserChangeId } from './lesser-change.js';
 
 /** Printed beside every figure of the table below. */
-export const burdenBasis =
+const burdenBasis =
   'mass, money and hours are assumed: from experience with small features, no published source';
 
 const hourS = 3600;

@@ -11,7 +11,7 @@ import type { Proposal, Setup } from './proposal.js';
 import { type ChangeTools, startingPoint, tryOut } from './trial.js';
 
 /** Every change that makes sense for a drive, worked out but not simulated, and those left out. */
-export function proposedChanges(setup: Setup): { proposals: Proposal[]; leftOut: ChangeLeftOut[] } {
+function proposedChanges(setup: Setup): { proposals: Proposal[]; leftOut: ChangeLeftOut[] } {
   const proposals: Proposal[] = [];
   const leftOut: ChangeLeftOut[] = [];
   for (const id of lesserChangeIds) {

@@ -4,12 +4,12 @@ import type { Study } from '../../study/study.js';
 import { driveRestCurrentA } from '../day/rest-current.js';
 import type { Setup } from './proposal.js';
 
-/** Positions closer than this are the same: a tenth of a degree, a tenth of a millimetre. */
-const samePosition = { hinge: Math.PI / 1800, slide: 1e-4 };
+/** Positions closer than this are the same pose: a tenth of a degree, a tenth of a millimetre. */
+const samePose = { hinge: Math.PI / 1800, slide: 1e-4 };
 
 /** Whether two positions of a study's feature are the same. */
 export const isSamePlace = (study: Study, a: number, b: number): boolean =>
-  Math.abs(a - b) <= samePosition[study.feature.kind];
+  Math.abs(a - b) <= samePose[study.feature.kind];
 
 /** A show some of whose holds have become rests. */
 export interface RestedShow {

@@ -1,3 +1,4 @@
+import { weightedMean } from 'simple-statistics';
 import { staticEffort } from '../../physics/load.js';
 import { staysUnpowered } from '../../simulate/power-cut.js';
 import type { AssistSpring } from '../../study/feature.js';
@@ -88,8 +89,10 @@ function missedRate(bench: SpringBench, spring: AssistSpring, loop: readonly Cue
 
 function meanHoldW(bench: SpringBench, spring: AssistSpring, holds: readonly Cue[]): number {
   const model = withSpringOn(bench.model, spring);
-  const timeS = holds.reduce((sum, cue) => sum + cue.durationS, 0);
-  return holds.reduce((sum, cue) => sum + cue.durationS * holdDrawW(model, cue.fromPosition), 0) / timeS;
+  return weightedMean(
+    holds.map((cue) => holdDrawW(model, cue.fromPosition)),
+    holds.map((cue) => cue.durationS),
+  );
 }
 
 function stored(bench: SpringBench, spring: AssistSpring): string {

@@ -41,7 +41,7 @@ const armFraction = 0.25;
 const armStepM = 0.005;
 
 /** Height of the anchor above the hinge, and distance of the hook along the feature. */
-export function coilArmM(tipDistanceM: number): number {
+function coilArmM(tipDistanceM: number): number {
   return Math.max(armStepM, Math.round((armFraction * tipDistanceM) / armStepM) * armStepM);
 }
 

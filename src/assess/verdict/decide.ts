@@ -1,5 +1,6 @@
 import type { CandidateAssessment } from '../assessment.js';
 import type { RatedChange, VerdictKind, WorthOfMeasuring } from '../certainty.js';
+import { likelyFrom, surePassFrom } from '../thresholds.js';
 import { beatProbability, type VerdictParts } from './verdict-parts.js';
 
 /** Chance of passing from which a redesign is advised although nothing passes on its figures. (M25) */
@@ -8,13 +9,11 @@ const hopefulPass = 0.5;
 /** Score that measuring must be worth to come first. (M25) */
 export const worthMeasuring = 0.02;
 
-/** A lesser change has to reach so much of the leader's gain, at so much of its hours, and pass so surely. (M25) */
+/** A lesser change has to reach so much of the leader's gain, at so much of its hours. (M25) */
 const enoughGain = 0.7;
 const fewHours = 0.5;
-const surePass = 0.8;
 
-/** P(leader beats the drive of today) for a redesign, and the events in which it has to pay. (M25) */
-export const surelyBetter = 0.75;
+/** Events in which a redesign has to pay. (M25) */
 export const patientEvents = 10;
 
 /** What is decided, and on which ground. */
@@ -65,7 +64,7 @@ export function replaces(change: RatedChange, leader: CandidateAssessment): bool
   return (
     change.passes === true &&
     change.burden.workTimeS <= fewHours * leaderWorkS &&
-    (change.passProbability ?? 0) >= surePass &&
+    (change.passProbability ?? 0) >= surePassFrom &&
     (change.leaderGainRatio ?? 0) >= enoughGain
   );
 }
@@ -82,7 +81,7 @@ function lesser({ leader, changes }: VerdictParts): Decision | null {
 /** (4) Better, surely enough, and it pays; (5) else everything stays as it is. */
 function redesign({ study, leader, baseline, certainty, breakEven }: VerdictParts): Decision {
   if (baseline === null || leader.isBaseline) return { kind: 'keep', because: 'best' };
-  if (beatProbability(certainty, leader.id, baseline.id) < surelyBetter) {
+  if (beatProbability(certainty, leader.id, baseline.id) < likelyFrom) {
     return { kind: 'keep', because: 'not sure enough' };
   }
   // What breaks a hard limit cannot stay for want of money, and where no hour has a price none is asked to return.

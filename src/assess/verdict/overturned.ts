@@ -1,5 +1,5 @@
 import { inDraws } from '../certainty/sureness.js';
-import { criterionWords } from '../criterion-words.js';
+import { criterionNames } from '../criterion-words.js';
 import { percent, plain } from '../figures.js';
 import { worthMeasuring } from './decide.js';
 import { fieldWords, labelsOf } from './labels.js';
@@ -80,7 +80,7 @@ function weights({ ranked, sensitivity, study }: VerdictParts): string[] {
   if (moved.length === 0) return [];
   const texts = moved.map(
     ({ id, before, after }) =>
-      `${criterionWords(id)} counted ${percent(after)} instead of ${percent(before)}`,
+      `${criterionNames[id]} counted ${percent(after)} instead of ${percent(before)}`,
   );
   return [`If ${texts.join(' and ')}, ${labelsOf(ranked)(change.leader)} would lead.`];
 }

@@ -147,7 +147,7 @@ function flattered({ ranked, leader }: VerdictParts): string[] {
 }
 
 /** The middle and the 10–90 % range: `59 min (40–83 min)`. */
-export function range({ p10, median, p90 }: Band, shown: (value: number) => string): string {
+function range({ p10, median, p90 }: Band, shown: (value: number) => string): string {
   const [low, high] = [shown(p10), shown(p90)];
   if (low === high) return shown(median);
   const unitOf = (text: string) => text.replace(/^[-\d.,]+/, '');

@@ -1,3 +1,5 @@
+import { mean, variance } from 'simple-statistics';
+
 /** Share of the draws at each end of an input that are compared with each other. */
 const endShare = 0.1;
 
@@ -31,21 +33,16 @@ export function inputEnds(values: Float64Array): InputEnds {
   };
 }
 
-/** Mean of a figure over some draws. */
+/** Mean of a figure over some draws, at least one. */
 export function meanOver(draws: Int32Array, figure: (draw: number) => number): number {
-  let sum = 0;
-  for (const draw of draws) sum += figure(draw);
-  return sum / Math.max(1, draws.length);
+  return mean(Array.from(draws, figure));
 }
 
 /** Mean of a figure at the high end less that at the low one; 0 where chance alone brings that about now and then. */
 export function swingBetween({ low, high }: InputEnds, figure: (draw: number) => number): number {
-  const swing = meanOver(high, figure) - meanOver(low, figure);
-  const error = Math.sqrt(varianceOfMean(low, figure) + varianceOfMean(high, figure));
+  const atLow = Array.from(low, figure);
+  const atHigh = Array.from(high, figure);
+  const swing = mean(atHigh) - mean(atLow);
+  const error = Math.sqrt(variance(atLow) / atLow.length + variance(atHigh) / atHigh.length);
   return Math.abs(swing) > surelyErrors * error ? swing : 0;
-}
-
-function varianceOfMean(draws: Int32Array, figure: (draw: number) => number): number {
-  const middle = meanOver(draws, figure);
-  return meanOver(draws, (draw) => (figure(draw) - middle) ** 2) / Math.max(1, draws.length);
 }

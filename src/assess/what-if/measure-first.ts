@@ -8,7 +8,7 @@ import type { Knowable } from './knowable.js';
 import { precisionOf } from './precision.js';
 
 /** Worths closer than this do not tell two readings apart. */
-export const sameWorth = 0.0005;
+const sameWorth = 0.0005;
 
 /** Changes of the lead in the same step are equal: what is measured sooner goes first. */
 const sameSwing = 0.02;

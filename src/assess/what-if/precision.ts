@@ -1,4 +1,5 @@
 import { inverseNormalShare } from '../../quantity/normal.js';
+import { sigmasInHalfWidth } from '../../quantity/spread.js';
 import { Sfc32 } from '../../simulate/sampling/sfc32.js';
 import { quantileOf } from '../certainty/bands.js';
 import type { Knowable } from './knowable.js';
@@ -21,8 +22,6 @@ const tellsMore = 0.7;
 
 /** A worth too small to be worth a search. */
 const noWorth = 0.0005;
-
-const sigmasInHalfWidth = 1.96;
 
 /**
  * The coarsest reading that is worth nearly as much as knowing the value, and tells more than is known; the finest

@@ -28,7 +28,7 @@ export interface SensitivityParts {
 export type OrderChanges = Omit<SensitivityOutcome, 'measureFirst'>;
 
 /** The first in rank and the drive of today; where they are the same, the second. */
-export function comparedIds(ranked: readonly CandidateAssessment[]): string[] {
+function comparedIds(ranked: readonly CandidateAssessment[]): string[] {
   const [first, second] = ranked;
   const other = ranked.find((entry) => entry.isBaseline && entry !== first) ?? second;
   return [first, other].flatMap((candidate) => (candidate === undefined ? [] : [candidate.id]));

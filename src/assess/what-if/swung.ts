@@ -1,3 +1,4 @@
+import { sigmasInHalfWidth } from '../../quantity/spread.js';
 import type { InputSwing } from '../certainty.js';
 import type { SwungInput } from '../sensitivity/swings.js';
 import { swings } from '../sensitivity/swings.js';
@@ -12,8 +13,6 @@ const kept = 24;
 
 /** Standard deviations between the 10 % and the 90 % point of a normal spread. */
 const tenToNinetySigmas = 2 * 1.2815515655446004;
-const sigmasInHalfWidth = 1.96;
-
 /**
  * What each input's 10–90 % range does to the lead of the first candidate over the second, scores counted where all
  * limits hold; the largest first.

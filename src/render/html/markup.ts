@@ -16,7 +16,7 @@ const voidElements = new Set(['br', 'col', 'hr', 'img', 'input', 'link', 'meta']
 const signs: Record<string, string> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' };
 
 /** Text as HTML: no sign of it is read as markup, and control and direction characters are gone. */
-export function escaped(text: string): string {
+function escaped(text: string): string {
   return cleanText(text).replace(/[&<>"']/g, (sign) => signs[sign]!);
 }
 

@@ -1,6 +1,6 @@
 import type { ReportSummary, SummaryRow } from '../../report/index.js';
 import { displayWidth, fitted } from './display-width.js';
-import type { Paint } from './render-terminal.js';
+import type { Paint } from './paint.js';
 
 interface Column {
   heading: string;

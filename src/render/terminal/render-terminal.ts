@@ -1,8 +1,10 @@
 import { styleText } from 'node:util';
 import { cleanTree, type ReportSummary } from '../../report/index.js';
 import { wrapped } from './display-width.js';
+import type { Paint } from './paint.js';
 import { rankingLines } from './ranking-lines.js';
 
+/** What a terminal has room for. */
 export interface TerminalOptions {
   /** Columns; no line is longer. 40 at least. */
   width: number;
@@ -10,9 +12,6 @@ export interface TerminalOptions {
   /** Path of the report, when one was written. */
   written?: string;
 }
-
-/** Emphasis of a stretch of text; none of it carries meaning alone. */
-export type Paint = (text: string, kind: 'strong' | 'muted' | 'alert') => string;
 
 /**
  * The answer for a terminal: question, answer, ranking, reasons, worst caution, what to measure next.

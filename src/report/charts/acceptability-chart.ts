@@ -44,7 +44,7 @@ export function acceptabilityFinding(context: ReportContext): string {
 }
 
 /** From which weights the shares come. */
-export function weightsDrawn(context: ReportContext): 'any' | 'in-order' {
+function weightsDrawn(context: ReportContext): 'any' | 'in-order' {
   return context.assessment.certainty?.weightsDrawn ?? 'any';
 }
 

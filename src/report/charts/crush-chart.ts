@@ -48,7 +48,7 @@ export function halfPageHeight(rowCount: number): number {
 }
 
 /** Who can squeeze with how much. */
-export function crushFinding(context: ReportContext): string {
+function crushFinding(context: ReportContext): string {
   const known = context.candidates.filter(({ nominal }) => nominal.crushForceN !== null);
   if (known.length === 0) return none;
   return context.phrases('crush-finding', {

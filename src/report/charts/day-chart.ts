@@ -80,7 +80,7 @@ export function dayChart(context: ReportContext, plan: DayPlan): ChartContent | 
 }
 
 /** The day in words, swap by swap. */
-export function dayFinding(context: ReportContext, plan: DayPlan): string {
+function dayFinding(context: ReportContext, plan: DayPlan): string {
   const swaps = plan.swaps.map(({ block, timeS, inPackIndex }) =>
     context.phrases('day-swap-finding', {
       block,
@@ -92,7 +92,7 @@ export function dayFinding(context: ReportContext, plan: DayPlan): string {
 }
 
 /** `pack 1`, `pack 2`; `pair 1` where two are connected side by side. */
-export function packName(context: ReportContext, plan: DayPlan, packIndex: number): string {
+function packName(context: ReportContext, plan: DayPlan, packIndex: number): string {
   const name = plan.packsConnectedCount === 1 ? 'pack-name' : 'pack-set-name';
   return context.phrases(name, { number: String(packIndex + 1) });
 }

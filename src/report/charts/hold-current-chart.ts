@@ -34,7 +34,7 @@ export function holdCurrentChart(context: ReportContext): ChartContent | null {
 }
 
 /** Names the three figures of each drive and the one that the result uses. */
-export function holdCurrentFinding(context: ReportContext): string {
+function holdCurrentFinding(context: ReportContext): string {
   const each = positionHolders(context).map(({ label, nominal }) =>
     context.phrases('hold-current-figures', {
       candidate: label,

@@ -56,7 +56,7 @@ function scoreTicks(least: number, most: number): number[] {
 }
 
 /** What each change adds to the score of today. */
-export function ladderFinding(context: ReportContext): string {
+function ladderFinding(context: ReportContext): string {
   const { lesserChanges, lesserChangesFrom } = context.assessment;
   if (lesserChangesFrom === null) return none;
   return context.phrases('ladder-finding', {

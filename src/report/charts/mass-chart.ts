@@ -7,11 +7,11 @@ import { listed, withReading } from '../words/figures.js';
 import { chartContent, rowLabel } from './chart-content.js';
 
 /** What the mass on the body consists of, in the order of the bar. */
-export const massParts = ['drives', 'mounts', 'electronics', 'packs'] as const;
+const massParts = ['drives', 'mounts', 'electronics', 'packs'] as const;
 type MassPart = (typeof massParts)[number];
 
 /** The parts of one candidate's mass in kilograms; null when its mass is not known. */
-export function massPartsKg(
+function massPartsKg(
   context: ReportContext,
   { id, nominal }: CandidateAssessment,
 ): Record<MassPart, number> | null {
@@ -70,7 +70,7 @@ export function massChart(context: ReportContext): ChartContent | null {
 }
 
 /** What each candidate weighs with the packs that come along. */
-export function massFinding(context: ReportContext): string {
+function massFinding(context: ReportContext): string {
   const known = context.candidates.filter(({ nominal }) => nominal.bodyMassKg !== null);
   const each = known.map(
     ({ label, nominal }) => `${label} ${withReading(nominal.bodyMassKg, context.units.mass)}`,

@@ -43,7 +43,7 @@ export function pushChart(context: ReportContext): ChartContent | null {
 }
 
 /** How hard somebody has to push each feature down before it yields. */
-export function pushFinding(context: ReportContext): string {
+function pushFinding(context: ReportContext): string {
   return context.candidates
     .map(({ label: name, nominal }) =>
       nominal.pushDownN === null

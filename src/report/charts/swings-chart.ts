@@ -55,7 +55,7 @@ export function showsTurn(context: ReportContext): boolean {
 }
 
 /** The inputs that move the lead most, with their ends. */
-export function swingsFinding(context: ReportContext): string {
+function swingsFinding(context: ReportContext): string {
   const swings = shownSwings(context.assessment.certainty?.sensitivity?.swings ?? []);
   if (swings.length === 0) return none;
   return swings

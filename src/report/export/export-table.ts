@@ -1,10 +1,11 @@
 import type { CandidateAssessment, LimitOutcome } from '../../assess/assessment.js';
 import type { Band } from '../../assess/certainty.js';
+import { limitName } from '../../assess/criterion-words.js';
 import type { Dimension } from '../../quantity/dimension.js';
 import { unitOf } from '../../quantity/unit-table.js';
 import type { Results } from '../results.js';
 import { cleanText } from '../words/clean.js';
-import { limitDemand, limitName } from '../words/criterion-words.js';
+import { limitDemand } from '../words/criterion-words.js';
 import { displayReadings } from '../words/figures.js';
 import { endReasonWords, unpoweredHoldWords } from '../words/outcome-words.js';
 import { type ExportedOutcome, exportedOutcomes } from './exported-outcomes.js';

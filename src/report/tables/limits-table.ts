@@ -1,8 +1,9 @@
 import type { CandidateAssessment, LimitOutcome } from '../../assess/assessment.js';
+import { limitName } from '../../assess/criterion-words.js';
 import { certaintyOf, type ReportContext } from '../context.js';
 import type { TableBlock, TableRow } from '../document.js';
 import { probability } from '../words/bands.js';
-import { criterionFigure, limitDemand, limitName } from '../words/criterion-words.js';
+import { criterionFigure, limitDemand } from '../words/criterion-words.js';
 import { capitalised, fixed, joined, none } from '../words/figures.js';
 import { fieldWords } from '../words/outcome-words.js';
 import { cell, figureColumn, head, row, wordColumn } from './cells.js';

@@ -2,7 +2,7 @@ import type { Block, Fact } from '../document.js';
 import type { InlinePart } from './inline.js';
 
 /** Containers whose list items become a grid, and how each is set. */
-export const factStyles = { facts: 'plain', headlines: 'headline', blanks: 'blank' } as const;
+const factStyles = { facts: 'plain', headlines: 'headline', blanks: 'blank' } as const;
 export type FactContainer = keyof typeof factStyles;
 
 /** One item of a grid as read: `label | value | note`, the last two optional. */

@@ -16,19 +16,20 @@ export function cleanText(text: string): string {
 const longestInPrint = 600;
 
 /** A text cleaned and short enough for a page: what is cut off is counted. */
-export function forPrint(text: string): string {
+function forPrint(text: string): string {
   const characters = Array.from(cleanText(text));
   if (characters.length <= longestInPrint) return characters.join('');
   const shown = characters.slice(0, longestInPrint - 100).join('');
   return `${shown} … (cut here; ${characters.length} characters in all)`;
 }
 
+/** Series are long and hold nothing to clean. */
+const isFigure = (item: unknown): boolean => item === null || typeof item === 'number';
+
 /** The same structure with every text in it made fit for print; numbers, lists and keys stay as they are. */
 export function cleanTree<T>(tree: T): T {
   if (typeof tree === 'string') return forPrint(tree) as T;
-  if (Array.isArray(tree)) {
-    return (typeof tree[0] === 'number' ? tree : tree.map((item) => cleanTree(item))) as T;
-  }
+  if (Array.isArray(tree)) return (tree.every(isFigure) ? tree : tree.map((item) => cleanTree(item))) as T;
   if (tree === null || typeof tree !== 'object') return tree;
   return Object.fromEntries(Object.entries(tree).map(([key, value]) => [key, cleanTree(value)])) as T;
 }

@@ -1,6 +1,6 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
+import { limitName } from '../../assess/criterion-words.js';
 import type { EndReason, LockingClass, NominalOutcome } from '../../simulate/outcome.js';
-import { limitName } from './criterion-words.js';
 import { counted, joined, listed } from './figures.js';
 
 /** What ended the run on one pack. */
@@ -53,7 +53,7 @@ export function noRuntimeReason(candidate: CandidateAssessment): string {
   const failed = candidate.limits.filter((limit) => limit.passes === false);
   const reason = failed.find((limit) => limit.reason !== undefined)?.reason;
   if (reason !== undefined) return reason;
-  return failed.length > 0 ? `fails ${limitName(failed[0]!.criterion)}` : 'could not be judged';
+  return failed.length > 0 ? `fails: ${limitName(failed[0]!.criterion)}` : 'could not be judged';
 }
 
 const moneyFields = ['price', 'extra_cost', 'hour_price', 'cost'];

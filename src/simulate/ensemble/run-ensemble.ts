@@ -1,7 +1,7 @@
 import type { Candidate, Study } from '../../study/study.js';
-import { DrawPlan, generatorName } from '../sampling/draw-plan.js';
+import { DrawPlan } from '../sampling/draw-plan.js';
 import { CandidateKernel } from './candidate-kernel.js';
-import { type Ensemble, outcomeNames, type SampledInput } from './ensemble.js';
+import { outcomeNames, type SampledInput } from './ensemble.js';
 import { packDrawOf } from './pack-draw.js';
 import { type UncertainInput, uncertainInputs } from './uncertain-inputs.js';
 
@@ -122,18 +122,4 @@ export class EnsembleRun {
   ): Float64Array[][] {
     return this.candidates.map(() => outcomeNames.map(() => column(this.drawCount)));
   }
-}
-
-/** Draw and compute a whole study. */
-export function runEnsemble(study: Study, columnOf?: ColumnSource): Ensemble {
-  const run = new EnsembleRun(study, study.candidates, study.drawsCount, study.seed, columnOf);
-  const outcomes = run.emptyOutcomes();
-  run.run(0, run.drawCount, outcomes);
-  return {
-    drawCount: run.drawCount,
-    candidateIds: run.candidateIds,
-    outcomes,
-    inputs: run.sampledInputs(),
-    scheme: { ...run.scheme, generator: generatorName },
-  };
 }

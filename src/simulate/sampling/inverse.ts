@@ -1,8 +1,8 @@
 import { inverseNormalShare, normalShare } from '../../quantity/normal.js';
 import { type Bounds, isLogarithmic } from '../../quantity/quantile.js';
 import type { Spread } from '../../quantity/spread.js';
+import { sigmasInHalfWidth } from '../../quantity/spread.js';
 
-const sigmasInHalfWidth = 1.96;
 const cutSigmas = 3;
 
 /**

@@ -69,16 +69,6 @@ export function sobolWord(index: number, dimension: number): number {
 }
 
 /**
- * One coordinate of the digitally shifted sequence, strictly between 0 and 1.
- * @param index of the point, 0 to 2³² − 1
- * @param dimension 0 to 15
- * @param shift 32 bits that are turned in every point; keeps the strata
- */
-export function sobolPoint(index: number, dimension: number, shift = 0): number {
-  return (((sobolWord(index, dimension) ^ shift) >>> 0) + 0.5) / 4294967296;
-}
-
-/**
  * The shift of a dimension that belongs to a seed.
  * @param seed whole number
  * @param dimension 0 to 15
@@ -88,9 +78,9 @@ export function sobolShift(seed: number, dimension: number): number {
 }
 
 /**
- * Successive coordinates of one dimension, the same as asking for each by its index.
+ * Successive coordinates of one dimension of the digitally shifted sequence, strictly between 0 and 1.
  * @param dimension 0 to 15
- * @param shift as for one point
+ * @param shift 32 bits that are turned in every point; keeps the strata
  * @param from index of the first point
  * @param out one entry per point
  */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { leadOf, normalisedWeights, tier } from '../../../src/assess/choosing/drawn-worths.js';
-import { standings, utilities } from '../../../src/assess/choosing/own-weights.js';
+import { normalisedWeights, tier } from '../../../src/assess/choosing/drawn-worths.js';
+import { standings } from '../../../src/assess/choosing/own-weights.js';
 import { Sfc32 } from '../../../src/simulate/sampling/sfc32.js';
 import { fixed, single } from './drawn.js';
 
@@ -65,29 +65,5 @@ describe('with the user’s own weights', () => {
       Float64Array.of(0.5, 0.5),
     );
     expect(a!.leadFraction).toBeCloseTo(1 / 3, 12);
-  });
-
-  it('a draw is worth its score where every limit holds, else nothing', () => {
-    const worths = fixed(
-      [
-        [1, 0.5],
-        [0.2, 0.2],
-        [0.4, 0.4],
-      ],
-      2,
-      [tier.passes, tier.notJudged, tier.fails],
-    );
-    const [a, b, c] = utilities(worths, Float64Array.of(0.75, 0.25));
-    expect([...a!]).toEqual([0.875, 0.875]);
-    expect([...b!, ...c!]).toEqual([0, 0, 0, 0]);
-  });
-
-  it('the lead over the best of the others counts limits before scores', () => {
-    expect(leadOf(0, [0.7, 0.6, 0.2], [0, 0, 0])).toBeCloseTo(0.1, 12);
-    expect(leadOf(1, [0.7, 0.6, 0.2], [0, 0, 0])).toBeCloseTo(-0.1, 12);
-    expect(leadOf(2, [0.7, 0.6, 0.2], [2, 1, 0])).toBeGreaterThan(3);
-    expect(leadOf(0, [0.7, 0.6, 0.2], [2, 1, 0])).toBeLessThan(-3);
-    expect(leadOf(0, [0.3, 0.1 + 0.2], [0, 0])).toBe(0);
-    expect(leadOf(0, [0.3], [2])).toBe(Number.POSITIVE_INFINITY);
   });
 });

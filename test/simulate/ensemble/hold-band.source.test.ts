@@ -1,9 +1,9 @@
 import { expect, it } from 'vitest';
+import { beginDraws } from '../../../src/assess/certainty/draws.js';
 import { readAssumptions } from '../../../src/input/read-assumptions.js';
 import { readStudy } from '../../../src/input/read-study.js';
 import { prepareCandidate } from '../../../src/simulate/candidate.js';
 import { outcomeIndex } from '../../../src/simulate/ensemble/ensemble.js';
-import { runEnsemble } from '../../../src/simulate/ensemble/run-ensemble.js';
 import { movingCurrentA } from '../../../src/simulate/motor-point.js';
 
 /*
@@ -47,7 +47,10 @@ it('holds 94 % of a 20 kg·cm label within a band that contains 0.4 A, and lifts
   const study = read.value;
   const effortNm = 1.88 * 9.80665 * 0.1;
   expect(effortNm / (20 * 0.0980665)).toBeCloseTo(0.94, 3);
-  const held = runEnsemble(study).outcomes[0]![outcomeIndex.holdPackCurrentA]!.slice().sort();
+  const held = beginDraws(study)
+    .finish()
+    .ensemble.outcomes[0]![outcomeIndex.holdPackCurrentA]!.slice()
+    .sort();
   const at = (share: number) => held[Math.floor(share * held.length)]!;
   expect(at(0.1)).toBeLessThan(0.4);
   expect(at(0.9)).toBeGreaterThan(0.4);

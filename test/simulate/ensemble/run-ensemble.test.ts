@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { beginDraws } from '../../../src/assess/certainty/draws.js';
 import { outcomeIndex } from '../../../src/simulate/ensemble/ensemble.js';
-import { EnsembleRun, runEnsemble } from '../../../src/simulate/ensemble/run-ensemble.js';
+import { EnsembleRun } from '../../../src/simulate/ensemble/run-ensemble.js';
 import type { Provenance } from '../../../src/study/provenance.js';
 import type { Study } from '../../../src/study/study.js';
 import { plainCandidate, plainStudy } from '../plain-study.js';
@@ -53,10 +54,10 @@ function drawnStudy(): Study {
 
 describe('an ensemble of draws', () => {
   const study = drawnStudy();
-  const whole = runEnsemble(study);
+  const whole = beginDraws(study).finish().ensemble;
 
   it('is the same on every run, and however the range of draws is split', () => {
-    const again = runEnsemble(drawnStudy());
+    const again = beginDraws(drawnStudy()).finish().ensemble;
     expect(again.outcomes).toEqual(whole.outcomes);
     const split = new EnsembleRun(study, study.candidates, 256);
     const outcomes = split.emptyOutcomes();

@@ -2,18 +2,22 @@ import { describe, expect, it } from 'vitest';
 import {
   fillSobol,
   sobolDimensionCount,
-  sobolPoint,
   sobolShift,
   sobolWord,
 } from '../../../src/simulate/sampling/sobol.js';
 
 const dimensions = Array.from({ length: sobolDimensionCount }, (_, dimension) => dimension);
 
+/** Successive points of one dimension. */
+function points(dimension: number, from: number, count: number, shift = 0): number[] {
+  const out = new Float64Array(count);
+  fillSobol(dimension, shift, from, out);
+  return [...out];
+}
+
 /** Every stratum of a block of 2^k points, in the order of the points. */
 function strata(dimension: number, from: number, k: number, shift = 0): number[] {
-  return Array.from({ length: 2 ** k }, (_, i) =>
-    Math.floor(sobolPoint(from + i, dimension, shift) * 2 ** k),
-  );
+  return points(dimension, from, 2 ** k, shift).map((point) => Math.floor(point * 2 ** k));
 }
 
 const eachOnce = (places: number[]) => new Set(places).size === places.length;
@@ -67,10 +71,11 @@ describe('strata', () => {
   );
 
   it('of the first two dimensions together are met once each, however 2^10 boxes are cut', () => {
+    const [first, second] = [points(0, 0, 1024), points(1, 0, 1024)];
     for (let wide = 0; wide <= 10; wide++) {
-      const boxes = Array.from({ length: 1024 }, (_, index) => {
-        const x = Math.floor(sobolPoint(index, 0) * 2 ** wide);
-        return x * 2 ** (10 - wide) + Math.floor(sobolPoint(index, 1) * 2 ** (10 - wide));
+      const boxes = first.map((point, index) => {
+        const x = Math.floor(point * 2 ** wide);
+        return x * 2 ** (10 - wide) + Math.floor(second[index]! * 2 ** (10 - wide));
       });
       expect(eachOnce(boxes)).toBe(true);
     }
@@ -82,21 +87,20 @@ describe('a range of points', () => {
     for (const from of [0, 1, 37, 4095, 2 ** 31 - 3, 2 ** 32 - 60]) {
       for (const dimension of [0, 1, 9, 15]) {
         const shift = sobolShift(1, dimension);
-        const points = new Float64Array(50);
-        fillSobol(dimension, shift, from, points);
-        expect([...points]).toEqual([...points.keys()].map((i) => sobolPoint(from + i, dimension, shift)));
+        const byItself = (index: number) => (((sobolWord(index, dimension) ^ shift) >>> 0) + 0.5) / 2 ** 32;
+        const range = points(dimension, from, 50, shift);
+        expect(range).toEqual(range.map((_, i) => byItself(from + i)));
       }
     }
     expect(() => fillSobol(0, 0, 5, new Float64Array(0))).not.toThrow();
   });
 
   it('stays strictly inside 0 and 1 and moves with the seed', () => {
-    const points = new Float64Array(4096);
-    fillSobol(3, sobolShift(9, 3), 0, points);
-    expect(Math.min(...points)).toBeGreaterThan(0);
-    expect(Math.max(...points)).toBeLessThan(1);
-    expect(sobolPoint(0, 3, 0)).toBeGreaterThan(0);
-    expect(sobolPoint(0, 3, -1)).toBeLessThan(1);
+    const many = points(3, 0, 4096, sobolShift(9, 3));
+    expect(Math.min(...many)).toBeGreaterThan(0);
+    expect(Math.max(...many)).toBeLessThan(1);
+    expect(points(3, 0, 1, 0)[0]).toBeGreaterThan(0);
+    expect(points(3, 0, 1, -1)[0]).toBeLessThan(1);
     const shifts = Array.from({ length: 100 }, (_, seed) => sobolShift(seed, 3));
     expect(new Set(shifts).size).toBe(100);
   });

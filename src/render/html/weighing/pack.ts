@@ -1,11 +1,5 @@
-import type { PackedTiers, PageData } from '../../../page/data.js';
+import { fullWorth, type PackedTiers, type PageData, packedTier } from '../../../page/data.js';
 import type { Weighing } from '../../../report/weighing.js';
-
-/** Worth 1 in 16 bits. */
-const fullWorth = 65535;
-
-/** Tier of a draw in which a limit fails; the one before it is that of a limit which cannot be judged. */
-const fails = 2;
 
 /** The draws and words of a page as its script reads them; worths are rounded to 16 bits, all else is exact. */
 export function pageDataOf({
@@ -54,9 +48,9 @@ function packedWorths(worths: Float64Array): string {
 
 function packedTiers(tiers: Uint8Array): PackedTiers {
   const bytes = new Uint8Array(Math.ceil(tiers.length / 8));
-  tiers.forEach((tier, draw) => {
-    if (tier === fails) bytes[draw >> 3]! |= 1 << (draw & 7);
+  tiers.forEach((own, draw) => {
+    if (own === packedTier.fails) bytes[draw >> 3]! |= 1 << (draw & 7);
   });
-  const isOpen = tiers.some((tier) => tier !== 0 && tier !== fails);
+  const isOpen = tiers.includes(packedTier.notJudged);
   return { isOpen, fails: Buffer.from(bytes).toString('base64') };
 }

@@ -19,7 +19,7 @@ export class ChartGradient {
 export type Paint = string | ChartGradient;
 
 /** Any CSS colour as the six digits that pdfkit reads; opacity is set apart. */
-export function hexOf(paint: string): string {
+function hexOf(paint: string): string {
   return color(paint)?.formatHex() ?? '#000000';
 }
 
