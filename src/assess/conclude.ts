@@ -25,7 +25,7 @@ import { patientEvents, replaces } from './verdict/decide.js';
 import { labelsOf } from './verdict/labels.js';
 import { unsureVerdict } from './verdict/nominal-verdict.js';
 import { verdictOf } from './verdict/verdict.js';
-import { leaderOf, type VerdictParts } from './verdict/verdict-parts.js';
+import { leaderOf, leastPass, type VerdictParts } from './verdict/verdict-parts.js';
 import { adviceFrom } from './what-if/advice.js';
 import { knowables } from './what-if/knowable.js';
 import { type Measurable, measureFirst } from './what-if/measure-first.js';
@@ -108,7 +108,8 @@ function sure(found: Assessment, parts: Parts): Assessment {
   const measurables = measurablesOf(parts, pair);
   tools.progress('trying lesser changes');
   const sketched = ladder?.() ?? null;
-  const needless = baseline === null || (tools.depth === 'ranking' && leader === baseline);
+  const standsWell = (certainty.candidates[leader.id]!.passProbability ?? 0) >= leastPass;
+  const needless = baseline === null || (tools.depth === 'ranking' && leader === baseline && standsWell);
   const rating = needless ? null : ratingOf(parts, baseline, leader);
   const enough = (change: RatedChange) => replaces(change, leader);
   const changes =

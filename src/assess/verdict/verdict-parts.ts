@@ -26,8 +26,8 @@ export interface VerdictParts {
   sensitivity: SensitivityOutcome | null;
 }
 
-/** A candidate that a limit rules out in more draws than this does not lead. */
-const leastPass = 0.5;
+/** A candidate that a limit rules out in more draws than this does not lead. (M25) */
+export const leastPass = 0.5;
 
 /**
  * Who leads in the draws: of the candidates that pass, nominally or in half of the draws or more, the one that leads
@@ -40,11 +40,32 @@ export function leaderOf(
   const passing = ranked.filter(
     ({ id, passes }) => passes === true || (candidates[id]!.passProbability ?? 0) >= leastPass,
   );
-  const most = (of: readonly CandidateAssessment[], figure: (id: string) => number) =>
-    of.reduce((best, candidate) => (figure(candidate.id) > figure(best.id) + 1e-9 ? candidate : best));
-  if (passing.length > 0) return most(passing, (id) => candidates[id]!.leadProbability ?? 0);
+  if (passing.length > 0) return mostOf(passing, (id) => candidates[id]!.leadProbability ?? 0);
   const open = ranked.filter(({ passes }) => passes === null);
-  return open[0] ?? most(ranked, (id) => candidates[id]!.passProbability ?? 0);
+  return open[0] ?? nearestToPassing(ranked, { candidates });
+}
+
+/** The candidate that passes in most draws, the better ranked of equal ones. */
+export const nearestToPassing = (
+  ranked: readonly CandidateAssessment[],
+  { candidates }: Pick<Certainty, 'candidates'>,
+): CandidateAssessment => mostOf(ranked, (id) => candidates[id]!.passProbability ?? 0);
+
+const mostOf = (of: readonly CandidateAssessment[], figure: (id: string) => number) =>
+  of.reduce((best, candidate) => (figure(candidate.id) > figure(best.id) + 1e-9 ? candidate : best));
+
+/** Who is tied with the leader, the one that leads in most draws first. */
+export function tiedWithLeader({
+  ranked,
+  leader,
+  certainty,
+}: Pick<VerdictParts, 'ranked' | 'leader' | 'certainty'>): CandidateAssessment[] {
+  const leads = ({ id }: CandidateAssessment) => certainty.candidates[id]!.leadProbability ?? 0;
+  return ranked
+    .filter(({ id }) =>
+      certainty.ties.some((pair) => id !== leader.id && pair.includes(id) && pair.includes(leader.id)),
+    )
+    .sort((a, b) => leads(b) - leads(a));
 }
 
 /** P(a beats b) with the user's own weights. */

@@ -17,6 +17,22 @@ describe('the verdict, in its order', () => {
     expect(kindOf({ ...fails, passing: 0.6 }, { ...better, passes: false, passing: 0.1 })).toBe('keep');
   });
 
+  it('(1) what passes on its figures only is none of these, unless a lesser change likely passes', () => {
+    const failing = { passes: false, passing: 0, leads: 0.37 };
+    const onPaper = { passes: true, passing: 0.04, leads: 0.63 };
+    const found = verdictOf(parts(failing, onPaper));
+    expect(found).toMatchObject({ kind: 'none of these', leader: null, confidence: { probability: 0.96 } });
+    expect(found.sentence).toBe(
+      'None of these: no candidate passes every limit in half of the draws, and worm, the nearest, passes in 4 % of the draws.',
+    );
+    expect(kindOf({ ...failing, passing: 0.1, passes: true }, onPaper)).toBe('none of these');
+    expect(kindOf(failing, { ...onPaper, passing: 0.5 })).toBe('keep');
+    const likely = { changes: [change('A spring', 9, 0.1, { passProbability: 0.5 })] };
+    expect(kindOf(failing, onPaper, likely)).toBe('keep');
+    const unlikely = { changes: [change('A spring', 9, 0.1, { passProbability: 0.49 })] };
+    expect(kindOf(failing, onPaper, unlikely)).toBe('none of these');
+  });
+
   it('(1) comes before what is worth measuring', () => {
     const measurables = [reading(0.3)];
     const fails = { passes: false, passing: 0, leads: 0 };
@@ -106,6 +122,17 @@ describe('the verdict, in its order', () => {
 });
 
 describe('what the verdict is made of', () => {
+  it('says first that nobody is clearly ahead where the leader is tied, and in the reasons of how many draws', () => {
+    const { sentence, reasons } = verdictOf(
+      parts({ leads: 0.55 }, { leads: 0.45 }, { ties: [['now', 'worm']] }),
+    );
+    expect(sentence).toBe('Keep now: nobody is clearly ahead; it leads in 55 % of the draws, worm in 45 %.');
+    expect(reasons[0]).toBe(
+      'now leads in 55 % of the draws, worm in 45 %. Each alone against it, it beats worm in 55 %: too close to call.',
+    );
+    expect(verdictOf(parts(null, { leads: 0.8 })).sentence).not.toContain('clearly ahead');
+  });
+
   it('its leader is who leads in the draws, even where another is first on its figures', () => {
     const { leader, reasons } = verdictOf(parts({ leads: 0.9 }, { leads: 0.1 }));
     expect(leader).toBe('now');
