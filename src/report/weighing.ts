@@ -1,9 +1,9 @@
 import type { Assessment } from '../assess/assessment.js';
 import { onPaperBelow } from '../assess/certainty/findings.js';
 import type { Choice } from '../assess/choosing/rank-again.js';
+import { countText } from '../assess/figures.js';
 import { importanceSteps } from '../study/choosing.js';
 import { markedLabel, type ReportWishes, reportContext } from './context.js';
-import { countText } from './tables/ranking-table.js';
 import type { Templates } from './template/template-error.js';
 import { criterionFigure, limitDemand, limitName } from './words/criterion-words.js';
 import { number } from './words/figures.js';

@@ -1,4 +1,5 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
+import { countText } from '../../assess/figures.js';
 import { driveTypes } from '../../drives/registry.js';
 import { bandOf, certaintyOf, markedLabel, planOf, type ReportContext } from '../context.js';
 import type { TableBlock, TableCell, TableColumn, TableRow } from '../document.js';
@@ -38,11 +39,6 @@ export function rankingTable(context: ReportContext): TableBlock {
 
 /** More rows than these are set tighter, so that the first page keeps its chart. */
 export const roomyRows = 6;
-
-/** `2,048`. */
-export function countText(count: number): string {
-  return String(count).replace(/\B(?=(\d{3})+$)/g, ',');
-}
 
 function rankingColumns(context: ReportContext): RankingColumn[] {
   const { assessment, currency } = context;
