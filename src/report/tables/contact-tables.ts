@@ -15,7 +15,7 @@ export function powerCutsTable(context: ReportContext): TableBlock {
   return candidateTable(context, {
     share: 2.4,
     columns: [
-      wordColumn('Unpowered it', 1.7),
+      wordColumn('Its gears', 1.7),
       figureColumn('Open leads', 's', 0.9),
       figureColumn('tip', unit, 0.7),
       figureColumn('energy', 'J', 0.9),

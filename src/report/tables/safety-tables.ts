@@ -6,6 +6,7 @@ import { landingGiveM } from '../../simulate/power-cut.js';
 import type { ReportContext } from '../context.js';
 import type { TableBlock, TableRow } from '../document.js';
 import { type Reading, readings } from '../words/figures.js';
+import { heatReadings } from '../words/survivable.js';
 import { cell, figureColumn, groupRow, row, wordColumn } from './cells.js';
 import { type FigureRow, figure, words } from './figure-table.js';
 import type { OutcomeGroup } from './outcome-groups.js';
@@ -65,18 +66,18 @@ export function pushOutcomes({ units }: ReportContext, { nominal }: CandidateAss
 }
 
 /** Winding and case, in the show and if the first hold never ended. */
-export function heatOutcomes({ units }: ReportContext, { nominal }: CandidateAssessment): OutcomeGroup {
-  const forever = (name: string, value: number | null): FigureRow =>
-    value === null && nominal.thermalRunaway
-      ? words(name, 'never settles')
-      : figure(name, value, units.temperature);
+export function heatOutcomes(context: ReportContext, candidate: CandidateAssessment): OutcomeGroup {
+  const { nominal } = candidate;
+  const reads = heatReadings(context, candidate);
+  const forever = (name: string, value: number | null, reading: Reading): FigureRow =>
+    value === null && nominal.thermalRunaway ? words(name, 'never settles') : figure(name, value, reading);
   return {
     title: 'Heat',
     rows: [
-      figure('Winding, in the show', nominal.windingTemperatureK, units.temperature),
-      figure('Case, in the show', nominal.caseTemperatureK, units.temperature),
-      forever('Winding, held for ever', nominal.settledHoldWindingK),
-      forever('Case, held for ever', nominal.settledHoldCaseK),
+      figure('Winding, in the show', nominal.windingTemperatureK, reads.winding),
+      figure('Case, in the show', nominal.caseTemperatureK, reads.case),
+      forever('Winding, held for ever', nominal.settledHoldWindingK, reads.winding),
+      forever('Case, held for ever', nominal.settledHoldCaseK, reads.case),
       figure('Holds until its limit', nominal.timeToLimitHoldingS, 'minutes'),
       figure('On-time, worst window', nominal.onShareFraction, 'percent'),
     ],

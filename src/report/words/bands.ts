@@ -8,8 +8,9 @@ type Show = (value: number) => string;
 const showOf =
   (reading: ReadingName | Reading | Show): Show =>
   (value) => {
-    if (!Number.isFinite(value)) return '∞';
-    return typeof reading === 'function' ? reading(value) : readingOf(reading).show(value);
+    if (typeof reading === 'function') return Number.isFinite(value) ? reading(value) : '∞';
+    const { show, endless = '∞' } = readingOf(reading);
+    return Number.isFinite(value) ? show(value) : endless;
   };
 
 /**
