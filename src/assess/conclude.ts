@@ -3,6 +3,7 @@ import type { ViewWeights } from '../study/choosing.js';
 import type { Study } from '../study/study.js';
 import { type AssessmentContext, assess, judgedOf } from './assess.js';
 import type { Assessment, CandidateAssessment, MeasurementAdvice } from './assessment.js';
+import { cautionsOf } from './cautions.js';
 import { certaintyOf } from './certainty/certainty-of.js';
 import { choiceOf } from './certainty/choice-of.js';
 import { drawnFigures } from './certainty/drawn-figures.js';
@@ -114,7 +115,7 @@ function sure(found: Assessment, parts: Parts): Assessment {
   const enough = (change: RatedChange) => replaces(change, leader);
   const changes =
     sketched === null ? [] : ratedChanges(sketched, rating, tools.depth === 'report' ? null : enough);
-  const days = daysOf(study, candidates);
+  const days = daysOf(study, candidates, (id) => parts.figures.get(id)!.columns);
   const paid =
     baseline === null || leader === baseline ? null : breakEvenBetween(study, baseline, leader, days);
   tools.progress('finding what would change the order');
@@ -143,6 +144,12 @@ function sure(found: Assessment, parts: Parts): Assessment {
     candidates,
     certainty: { ...certainty, sensitivity, runDownBands },
     verdict,
+    cautions: cautionsOf(
+      study,
+      candidates.map((one) => judgedAs(parts, one)),
+      candidates,
+      days,
+    ),
     lesserChanges: changes,
     lesserChangesFrom: sketched === null ? null : startOf(sketched),
     day:
@@ -150,7 +157,13 @@ function sure(found: Assessment, parts: Parts): Assessment {
         ? null
         : {
             candidate: verdict.leader ?? leader.id,
-            changed: changedDay(study, verdict.change, sketched, p10Ratio(baseline)),
+            changed: changedDay(
+              study,
+              verdict.change,
+              sketched,
+              baseline === null ? undefined : parts.figures.get(baseline.id)?.columns,
+              baseline?.nominal,
+            ),
             plans: days,
           },
     breakEven: paid,
@@ -164,7 +177,7 @@ function unsure(found: Assessment, parts: Parts): Assessment {
   const baseline = found.candidates.find(({ isBaseline }) => isBaseline) ?? null;
   const leader = found.candidates[0]!;
   const sketched = baseline === null ? null : begunLadder(parts, baseline)();
-  const days = daysOf(study, found.candidates);
+  const days = daysOf(study, found.candidates, () => null);
   return {
     ...found,
     verdict: unsureVerdict(study, found.candidates, found.answer, certainty.calibration!),
@@ -215,12 +228,6 @@ function ratingOf(parts: Parts, baseline: CandidateAssessment, leader: Candidate
   const { candidate, run } = judgedAs(parts, baseline);
   const leaderId = leader === baseline ? null : leader.id;
   return { study, baseline: candidate, run, limits: baseline.limits, draws, drawn, leaderId };
-}
-
-/** The runtime that nine draws in ten reach, as a share of the nominal one. */
-function p10Ratio(candidate: CandidateAssessment | null): number | null {
-  const [band, nominalS] = [candidate?.uncertain.runtimeS, candidate?.nominal.runtimeS];
-  return band === undefined || !nominalS ? null : Math.min(1, band.p10 / nominalS);
 }
 
 const threadsOf = ({ tools }: Parts): Threads => tools.threads ?? alone;

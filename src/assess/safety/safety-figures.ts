@@ -59,6 +59,7 @@ const notForOrganisers = [
   'pack-by-label',
   'measurement-disagrees',
   'watt-hours',
+  'day-not-sure',
 ];
 
 /** The safety figures of one candidate of an assessment. */

@@ -7,6 +7,7 @@ import { banded, probability, probabilityNumber } from '../words/bands.js';
 import { joined, none, readings } from '../words/figures.js';
 import { limitsSummary } from '../words/outcome-words.js';
 import { cell, figureColumn, head, wordColumn } from './cells.js';
+import { packsText } from './day-tables.js';
 
 /** A column of the ranking and what stands in it. */
 interface RankingColumn {
@@ -84,8 +85,8 @@ function holdingText(power: number): string {
 
 /** Packs that the day takes; a day that no number of packs does has a dash. */
 export function packsForTheDay(context: ReportContext, candidate: CandidateAssessment): string {
-  const count = planOf(context, candidate)?.packsNeededCount;
-  return count === null || count === undefined ? none : String(count);
+  const plan = planOf(context, candidate);
+  return plan ? packsText(plan) : none;
 }
 
 function limitsCell(context: ReportContext, candidate: CandidateAssessment): TableCell {
