@@ -29,7 +29,10 @@ function falls(judged: Judged): Caution {
     ...speed.map((text) => `at ${text}`),
     ...energy.map((text) => `with ${text}`),
   ].join(', ');
-  const force = tipForceN === null ? '' : `, about ${newtons(tipForceN)} on whatever stops the tip`;
+  const force =
+    tipForceN === null
+      ? ''
+      : `, about ${newtons(tipForceN)} on whatever stops ${judged.study.feature.kind === 'hinge' ? 'the tip' : 'it'}`;
   const words = {
     figure: [...speed, ...energy].join(', '),
     text: `Falls when the power is cut: it meets the lower stop ${landing}${force}. ${shortedLeads(judged)}`,

@@ -14,10 +14,10 @@ export function supplyCautions(judged: Judged): Caution[] {
 }
 
 /** Cautions about what is missing between pack and drives, whatever the candidate. */
-export function wiringCautions({ study: { wiring } }: Judged): Caution[] {
+export function wiringCautions({ study: { wiring, carrier } }: Judged): Caution[] {
   const cautions: Caution[] = [];
   if (wiring.protectionTripA === null) cautions.push(general('no-protection', 'severe', noProtection));
-  if (wiring.fuseRatingA === null) cautions.push(general('no-fuse', 'caution', noFuse));
+  if (wiring.fuseRatingA === null) cautions.push(general('no-fuse', 'caution', noFuse(carrier.worn)));
   return cautions;
 }
 
@@ -27,11 +27,11 @@ const noProtection: CautionWords = {
   action: 'Fit one by the advice on protection; enter protection.trip and protection.delay.',
 };
 
-const noFuse: CautionWords = {
+const noFuse = (worn: boolean): CautionWords => ({
   figure: 'no fuse named',
-  text: 'No fuse is named: a pinched wire becomes the fuse, on the body.',
+  text: `No fuse is named: a pinched wire becomes the fuse${worn ? ', on the body' : ''}.`,
   action: 'Fit a fuse close to the pack and enter fuse.rating.',
-};
+});
 
 function overload(judged: Judged): Caution[] {
   const { tenSecondCurrentA, meanCurrentA, peakCurrentA } = judged.run.demand;

@@ -45,10 +45,10 @@ function contenders(parts: VerdictParts): string[] {
   const told = others.map(({ id }) => `${label(id)} in ${inDraws(leads(id))}`);
   const tied = tiedWithLeader(parts).filter((candidate) => others.includes(candidate));
   const against = tied.map(
-    ({ id }) => `${label(id)} in ${inDraws(beatProbability(certainty, leader.id, id))}`,
+    ({ id }) => `of ${label(id)} in ${inDraws(beatProbability(certainty, leader.id, id))}`,
   );
   const tie =
-    tied.length === 0 ? '' : ` Each alone against it, it beats ${against.join(' and ')}: too close to call.`;
+    tied.length === 0 ? '' : ` One against one it is ahead ${against.join(' and ')}: too close to call.`;
   return [
     `${label(leader.id)} leads in ${inDraws(leads(leader.id))} of the draws, ${told.join(', ')}.${tie}`,
   ];

@@ -59,7 +59,8 @@ function candidateValues(context: ReportContext, candidate: CandidateAssessment)
     gears: lockingWords[nominal.locking],
     source_line: sourceLine(context, source),
     listed: { blocks: listedFacts(context, candidate) },
-    findings: { blocks: findingBlocks(candidate.findings) },
+    findings: { blocks: findingBlocks(candidate.findings.filter((one) => !isOfUse(one))) },
+    in_use: { blocks: findingBlocks(candidate.findings.filter(isOfUse)) },
     assumed: { blocks: assumedList(candidate) },
     limits: { blocks: candidate.limits.length === 0 ? [] : [limitsTable(context, candidate)] },
     outcomes_left: { blocks: [figureTable(left)] },
@@ -109,6 +110,12 @@ const findingWords: Record<Finding['severity'], string> = {
   odd: 'Odd',
   note: 'Note',
 };
+
+/** What came out of the computation, where the listing itself may well be true. */
+const isOfUse = ({ code }: Finding): boolean =>
+  ['slower-when-warm', 'cannot-hold-when-warm', 'passes-on-paper', 'unpowered-hold-not-honoured'].includes(
+    code,
+  );
 
 function findingBlocks(findings: Finding[]): Block[] {
   if (findings.length === 0) return [];

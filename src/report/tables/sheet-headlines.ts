@@ -35,6 +35,9 @@ function motionValues(context: ReportContext, safety: SafetyFigures): Values {
   const energy = withReading(showEnergyJ, 'joulesInShort');
   const note = freeSpeedMPerS === null ? 'sheet-speed-note-show' : 'sheet-speed-note';
   return {
+    what_moves: phrases(
+      context.assessment.study.feature.kind === 'hinge' ? 'sheet-the-tip' : 'sheet-the-feature',
+    ),
     show_speed: showSpeedMPerS === null ? phrases('sheet-unknown') : withReading(showSpeedMPerS, units.speed),
     show_speed_note:
       showSpeedMPerS === null

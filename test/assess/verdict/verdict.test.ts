@@ -128,7 +128,7 @@ describe('what the verdict is made of', () => {
     );
     expect(sentence).toBe('Keep now: nobody is clearly ahead; it leads in 55 % of the draws, worm in 45 %.');
     expect(reasons[0]).toBe(
-      'now leads in 55 % of the draws, worm in 45 %. Each alone against it, it beats worm in 55 %: too close to call.',
+      'now leads in 55 % of the draws, worm in 45 %. One against one it is ahead of worm in 55 %: too close to call.',
     );
     expect(verdictOf(parts(null, { leads: 0.8 })).sentence).not.toContain('clearly ahead');
   });
