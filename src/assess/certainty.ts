@@ -82,6 +82,8 @@ export interface WorthOfMeasuring {
   label: string;
   /** EVPPI less the permutation floor, in score. */
   worthScore: number;
+  /** Share of draws in which knowing it would change the choice. */
+  changedProbability: number;
   /** Whether a bench method can settle it. */
   measurable: boolean;
   instrument: string;

@@ -26,7 +26,7 @@ import { patientEvents, replaces } from './verdict/decide.js';
 import { labelsOf } from './verdict/labels.js';
 import { unsureVerdict } from './verdict/nominal-verdict.js';
 import { verdictOf } from './verdict/verdict.js';
-import { leaderOf, leastPass, type VerdictParts } from './verdict/verdict-parts.js';
+import { contestOf, leaderOf, leastPass, type VerdictParts } from './verdict/verdict-parts.js';
 import { adviceFrom } from './what-if/advice.js';
 import { knowables } from './what-if/knowable.js';
 import { type Measurable, measureFirst } from './what-if/measure-first.js';
@@ -102,8 +102,9 @@ function sure(found: Assessment, parts: Parts): Assessment {
   const candidates = found.candidates.map((candidate) => withDraws(candidate, parts));
   const leader = leaderOf(candidates, certainty);
   const baseline = candidates.find(({ isBaseline }) => isBaseline) ?? null;
-  const pair = pairOf(candidates, leader, baseline);
-  const further = tools.depth === 'report' ? begunFurther(candidates, parts, pair) : null;
+  const pair = contestOf(candidates, certainty, leader, baseline);
+  const shownIds = shownOf(candidates, leader, baseline);
+  const further = tools.depth === 'report' ? begunFurther(candidates, parts, baseline, shownIds) : null;
   const ladder = baseline === null ? null : begunLadder(parts, baseline);
   tools.progress('finding what to measure first');
   const measurables = measurablesOf(parts, pair);
@@ -206,8 +207,8 @@ function withDraws(candidate: CandidateAssessment, { certainty, draws, drawn }: 
   return { ...candidate, uncertain, acceptability, findings: [...candidate.findings, ...findings] };
 }
 
-/** The candidate the verdict is about, and the drive of today or else the next in rank. */
-function pairOf(
+/** Whose runs the charts follow: the candidate the verdict is about, and the drive of today or else the next in rank. */
+function shownOf(
   ranked: readonly CandidateAssessment[],
   leader: CandidateAssessment,
   baseline: CandidateAssessment | null,
@@ -239,6 +240,7 @@ const begunLadder = (parts: Parts, baseline: CandidateAssessment): Pending<Lesse
 function begunFurther(
   ranked: readonly CandidateAssessment[],
   parts: Parts,
+  baseline: CandidateAssessment | null,
   shownIds: readonly string[],
 ): Pending<Further> {
   const { study, nominal, draws, certainty, figures } = parts;
@@ -248,6 +250,7 @@ function begunFurther(
   return threadsOf(parts).begin('further', {
     study,
     ranked,
+    pairIds: contestOf(ranked, certainty, ranked[0]!, baseline),
     nominal,
     ensemble: draws.ensemble,
     measured: draws.calibration !== null,

@@ -139,7 +139,9 @@ describe('what stands on the pages', () => {
     const onRail = { ...study, feature: { ...study.feature, kind: 'slide' as const } };
     const report = reportOf({ ...rest, study: onRail });
     const tables = (name: string) => blocksOf(sectionOf(report, name).blocks, 'table');
-    expect(blocksText([...tables('power-cut'), ...tables('candidate')])).not.toMatch(/tip m\/s|at the tip|tip at|near the hinge/i);
+    expect(blocksText([...tables('power-cut'), ...tables('candidate')])).not.toMatch(
+      /tip m\/s|at the tip|tip at|near the hinge/i,
+    );
     expect(blocksText([...tables('power-cut')])).toContain('| speed m/s |');
     expect(textOf('power-cut')).toContain('| tip m/s |');
   });

@@ -3,7 +3,7 @@ import type { RatedChange, VerdictKind, WorthOfMeasuring } from '../certainty.js
 import { beatProbability, leastPass, type VerdictParts } from './verdict-parts.js';
 
 /** Score that measuring must be worth to come first. (M25) */
-export const worthMeasuring = 0.02;
+const worthMeasuring = 0.02;
 
 /** A lesser change has to reach so much of the leader's gain, at so much of its hours, and pass so surely. (M25) */
 const enoughGain = 0.7;

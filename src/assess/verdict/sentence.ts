@@ -1,5 +1,5 @@
 import { inDraws } from '../certainty/sureness.js';
-import { counted, decimal, hours, percent, plain } from '../figures.js';
+import { counted, decimal, hours, percent } from '../figures.js';
 import type { Decision } from './decide.js';
 import { fieldWords, labelsOf, small } from './labels.js';
 import { beatProbability, nearestToPassing, tiedWithLeader, type VerdictParts } from './verdict-parts.js';
@@ -19,7 +19,7 @@ export function verdictSentence(decision: Decision, parts: VerdictParts): string
     case 'measure first':
       return decision.measurement === null
         ? `Fill in what is missing first: no candidate is known to pass every limit, and ${better} passes what could be judged.`
-        : `Measure ${measured(parts, decision.measurement)} first: knowing it is worth ${plain(decision.measurement.worthScore)} of the score, and until then ${better} leads in ${leading} of the draws.`;
+        : `Measure ${measured(parts, decision.measurement)} first: knowing it would change the choice in ${inDraws(decision.measurement.changedProbability)} of the draws, and until then ${better} leads in ${leading}.`;
     case 'keep with a lesser change':
       return `Keep ${today}, with one change: ${small(decision.change.title)}; it gains ${gained(decision.change.leaderGainRatio ?? 0, better)}, for ${hours(decision.change.burden.workTimeS)} of work instead of ${hours(leader.nominal.reworkTimeS ?? 0)}.`;
     case 'choose':

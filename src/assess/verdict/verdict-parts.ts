@@ -20,7 +20,7 @@ export interface VerdictParts {
   payProbability(): number;
   /** Worth most first. */
   measurables: readonly Measurable[];
-  /** Whom the leader is compared with: the drive of today, or the next; null when it is alone. */
+  /** Whom the leader is compared with; null when it is alone: see `contestOf`. */
   against: string | null;
   /** Null where only the ranking was asked for. */
   sensitivity: SensitivityOutcome | null;
@@ -53,6 +53,29 @@ export const nearestToPassing = (
 
 const mostOf = (of: readonly CandidateAssessment[], figure: (id: string) => number) =>
   of.reduce((best, candidate) => (figure(candidate.id) > figure(best.id) + 1e-9 ? candidate : best));
+
+/**
+ * The leader and whom it is compared with: the drive of today, or, where that leads itself or a limit rules it out,
+ * the one that leads in most of the other draws, better ranked of equal ones. Who is ruled out is no contest.
+ * @returns ids; the leader's alone when nobody stands beside it
+ */
+export function contestOf(
+  ranked: readonly CandidateAssessment[],
+  { candidates }: Pick<Certainty, 'candidates'>,
+  leader: CandidateAssessment,
+  baseline: CandidateAssessment | null,
+): string[] {
+  const others = ranked.filter((one) => one !== leader);
+  if (others.length === 0) return [leader.id];
+  const isRuledOut = ({ id, passes }: CandidateAssessment) =>
+    passes === false && (candidates[id]!.passProbability ?? 0) < leastPass;
+  const stands = baseline !== null && baseline !== leader && !isRuledOut(baseline);
+  const rivals = others.filter((one) => !isRuledOut(one));
+  if (stands) return [leader.id, baseline.id];
+  // Where all others are ruled out, the drive of today is what the leader takes the place of.
+  if (rivals.length === 0) return [leader.id, (others.find((one) => one === baseline) ?? others[0]!).id];
+  return [leader.id, mostOf(rivals, (id) => candidates[id]!.leadProbability ?? 0).id];
+}
 
 /** Who is tied with the leader, the one that leads in most draws first. */
 export function tiedWithLeader({

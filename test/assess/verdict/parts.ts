@@ -113,6 +113,7 @@ export function reading(worthScore: number, measurable = true): Measurable {
     owner: null,
     label: 'mass',
     worthScore,
+    changedProbability: 10 * worthScore,
     measurable,
     instrument: measurable ? 'kitchen scale' : '',
     method: '',

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { verdictOf } from '../../../src/assess/verdict/verdict.js';
+import { contestOf } from '../../../src/assess/verdict/verdict-parts.js';
 import { change, parts, reading } from './parts.js';
 
 const better = { leads: 0.85 };
@@ -158,7 +159,7 @@ describe('what the verdict is made of', () => {
     expect(overturnedBy[0]).toBe(
       'Where the feature mass is 800 g or less, worm is ahead of now in only 10 % of the draws.',
     );
-    expect(overturnedBy[1]).toMatch(/^Measuring the feature mass can change the choice/);
+    expect(overturnedBy[1]).toBe('Measuring the feature mass would change the choice in 10 % of the draws.');
     expect(overturnedBy).toHaveLength(2);
   });
 
@@ -188,5 +189,28 @@ describe('what the verdict is made of', () => {
       'If the feature mass is 700 g or less instead of 860 g, now leads; this holds in 12 % of the draws.',
     ]);
     expect(verdictOf(parts({ leads: 0.9 }, { leads: 0.1 }, { sensitivity })).overturnedBy).toEqual([]);
+  });
+});
+
+describe('whom the leader is compared with', () => {
+  const contest = (now: Parameters<typeof parts>[0], worm: Parameters<typeof parts>[1], spare: boolean) => {
+    const { ranked, certainty, leader, baseline } = parts(now, worm);
+    const third = { ...ranked.find(({ id }) => id === 'worm')!, id: 'spool' };
+    const candidates = {
+      ...certainty.candidates,
+      spool: { ...certainty.candidates.worm!, leadProbability: 0.2 },
+    };
+    return contestOf(spare ? [...ranked, third] : ranked, { candidates }, leader, baseline);
+  };
+  const ruledOut = { passes: false, passing: 0.1, leads: 0 };
+
+  it('is the drive of today as long as no limit rules it out', () => {
+    expect(contest({ leads: 0.1 }, { leads: 0.7 }, true)).toEqual(['worm', 'now']);
+    expect(contest({ ...ruledOut, passing: 0.6 }, { leads: 0.7 }, true)).toEqual(['worm', 'now']);
+  });
+
+  it('is the best of those that pass where one does', () => {
+    expect(contest(ruledOut, { leads: 0.8 }, true)).toEqual(['worm', 'spool']);
+    expect(contest(ruledOut, { leads: 0.8 }, false)).toEqual(['worm', 'now']);
   });
 });
