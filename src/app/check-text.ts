@@ -2,6 +2,7 @@ import { obstacles } from '../assess/answer.js';
 import type { Assessment, CandidateAssessment, MeasurementAdvice } from '../assess/assessment.js';
 import { inDraws } from '../assess/certainty/sureness.js';
 import type { Certainty } from '../assess/certainty.js';
+import { countText } from '../assess/figures.js';
 import type { UnitSystem } from '../quantity/display-units.js';
 import { restatedAssessment } from '../report/index.js';
 import { wrapped } from './wrap.js';
@@ -54,7 +55,7 @@ function calibrationLines(certainty: Certainty | null, width: number): string[] 
   const calibration = certainty?.calibration ?? null;
   if (calibration === null) return [];
   const { contradiction, bandsGiven, temper } = calibration;
-  const count = Math.round(calibration.effectiveSampleSize);
+  const worth = `${countText(Math.round(calibration.effectiveSampleSize))} of ${countText(calibration.comparedDrawCount)}`;
   const readings = calibration.measured.map(({ quantity }) => quantity.replaceAll('_', ' ')).join(', ');
   if (contradiction !== null) {
     return wrapped(
@@ -63,10 +64,13 @@ function calibrationLines(certainty: Certainty | null, width: number): string[] 
     );
   }
   if (!bandsGiven) {
-    return wrapped(`Measured ${readings} agrees with draws worth ${count} only: too few for bands.`, width);
+    return wrapped(`Measured ${readings} agrees with draws worth ${worth} only: too few for bands.`, width);
   }
   const softened = temper < 1 ? `, softened to ${Math.round(temper * 100)} %` : '';
-  return wrapped(`The draws agree with the measured ${readings}${softened}: worth ${count} of them.`, width);
+  return wrapped(
+    `Of the draws of the drive of today those that agree with the measured ${readings}${softened} are worth ${worth}.`,
+    width,
+  );
 }
 
 function measurements(advice: MeasurementAdvice[], width: number): string[] {

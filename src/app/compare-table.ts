@@ -1,6 +1,6 @@
+import { countText } from '../assess/figures.js';
 import { printable } from '../problem/printable.js';
 import { fitted } from '../render/terminal/display-width.js';
-import { countText } from '../report/tables/ranking-table.js';
 import type { Comparison } from './compare.js';
 import type { CandidateMove } from './compare-effects.js';
 import type { Standing } from './compare-standing.js';

@@ -73,7 +73,7 @@ function sheetEntry(
   const text = (line: string) => wrapped(line, width, '   ', '   ');
   return [
     ...wrapped(title, width, '', '   '),
-    ...text(`Why: ${why}${worthOf(entry)}.`),
+    ...text(`Why: ${why}${choiceOf(entry)}.`),
     ...text(`With: ${instrument}, ${minutes} min${exact}.`),
     ...text(`How: ${method}.`),
     ...text(`Goes into: ${goesInto ?? field}.`),
@@ -81,9 +81,9 @@ function sheetEntry(
   ];
 }
 
-/** The worth, where the reason does not tell it already. */
-function worthOf({ worthScore, why }: MeasurementAdvice): string {
-  if (worthScore === undefined || worthScore >= visibleWorth || why.includes('worth')) return '';
+/** That it would not change the choice, where the reason does not tell how often it would. */
+function choiceOf({ worthScore }: MeasurementAdvice): string {
+  if (worthScore === undefined || worthScore >= visibleWorth) return '';
   return '; alone it would not change the choice';
 }
 

@@ -1,8 +1,7 @@
 import type { DayLog } from '../archive/day-log.js';
-import { percent } from '../assess/figures.js';
+import { countText, percent } from '../assess/figures.js';
 import { printable, quoted } from '../problem/printable.js';
 import { fitted } from '../render/terminal/display-width.js';
-import { countText } from '../report/tables/ranking-table.js';
 import type { MeasuredQuantity } from '../study/choosing.js';
 import { measuredDimensions } from '../study/choosing-fields.js';
 import type { Study } from '../study/study.js';

@@ -117,6 +117,8 @@ export interface MeasurementAdvice {
   swing: number;
   /** Expected gain of score from knowing it before choosing; left out without draws. */
   worthScore?: number;
+  /** Share of draws in which knowing it would change the choice; left out without draws. */
+  changedProbability?: number;
   /** How exact the reading has to be: `±3 %`; left out without draws. */
   precision?: string;
   /** Where the answer goes: `hold_current in measured.csv`. */

@@ -1,7 +1,7 @@
 import type { NominalOutcome } from '../simulate/outcome.js';
 import type { Study } from '../study/study.js';
 import type { DayPlan } from './day/day-plan.js';
-import { counted, minutes, plain } from './figures.js';
+import { counted, plain } from './figures.js';
 
 /** One assumption of the value model, as the report prints it. */
 export interface ValueAssumption {
@@ -191,14 +191,6 @@ function seriesOf(
 }
 
 function sentenceOf(study: Study, told: Omit<BreakEven, 'sentence'>): string {
-  const perHour =
-    told.runtimePerWorkRatio === null
-      ? ''
-      : ` Each hour of work gains ${minutes(told.runtimePerWorkRatio * 3600)} of runtime.`;
-  return paysText(study, told) + perHour;
-}
-
-function paysText(study: Study, told: Omit<BreakEven, 'sentence'>): string {
   const money = (amount: number) => `${plain(amount)} ${study.about.currency}`.trim();
   const { investmentMoney, valuePerEventMoney, eventCount, yearCount } = told;
   if (investmentMoney === null) return 'Whether it pays is not known: its cost or its hours are not given.';

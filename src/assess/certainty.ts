@@ -82,6 +82,8 @@ export interface WorthOfMeasuring {
   label: string;
   /** EVPPI less the permutation floor, in score. */
   worthScore: number;
+  /** Share of draws in which knowing it would change the choice. */
+  changedProbability: number;
   /** Whether a bench method can settle it. */
   measurable: boolean;
   instrument: string;
@@ -176,6 +178,8 @@ export interface CalibrationOutcome {
   measured: { quantity: string; measured: number; before: Band; after: Band | null; unit: string }[];
   /** How many independent draws the ones that agree are worth; softening, if any, included. */
   effectiveSampleSize: number;
+  /** Of how many: draws of the drive of today alone, made to be compared with what was measured. */
+  comparedDrawCount: number;
   /** 1 = not tempered. */
   temper: number;
   /** Measured and modelled cannot both be right: smallest Σz² above the 99 % point. */

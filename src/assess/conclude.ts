@@ -3,6 +3,7 @@ import type { ViewWeights } from '../study/choosing.js';
 import type { Study } from '../study/study.js';
 import { type AssessmentContext, assess, judgedOf } from './assess.js';
 import type { Assessment, CandidateAssessment, MeasurementAdvice } from './assessment.js';
+import { cautionsOf } from './cautions.js';
 import { certaintyOf } from './certainty/certainty-of.js';
 import { choiceOf } from './certainty/choice-of.js';
 import { drawnFigures } from './certainty/drawn-figures.js';
@@ -25,7 +26,7 @@ import { patientEvents, replaces } from './verdict/decide.js';
 import { labelsOf } from './verdict/labels.js';
 import { unsureVerdict } from './verdict/nominal-verdict.js';
 import { verdictOf } from './verdict/verdict.js';
-import { leaderOf, type VerdictParts } from './verdict/verdict-parts.js';
+import { contestOf, leaderOf, leastPass, type VerdictParts } from './verdict/verdict-parts.js';
 import { adviceFrom } from './what-if/advice.js';
 import { knowables } from './what-if/knowable.js';
 import { type Measurable, measureFirst } from './what-if/measure-first.js';
@@ -101,19 +102,21 @@ function sure(found: Assessment, parts: Parts): Assessment {
   const candidates = found.candidates.map((candidate) => withDraws(candidate, parts));
   const leader = leaderOf(candidates, certainty);
   const baseline = candidates.find(({ isBaseline }) => isBaseline) ?? null;
-  const pair = pairOf(candidates, leader, baseline);
-  const further = tools.depth === 'report' ? begunFurther(candidates, parts, pair) : null;
+  const pair = contestOf(candidates, certainty, leader, baseline);
+  const shownIds = shownOf(candidates, leader, baseline);
+  const further = tools.depth === 'report' ? begunFurther(candidates, parts, baseline, shownIds) : null;
   const ladder = baseline === null ? null : begunLadder(parts, baseline);
   tools.progress('finding what to measure first');
   const measurables = measurablesOf(parts, pair);
   tools.progress('trying lesser changes');
   const sketched = ladder?.() ?? null;
-  const needless = baseline === null || (tools.depth === 'ranking' && leader === baseline);
+  const standsWell = (certainty.candidates[leader.id]!.passProbability ?? 0) >= leastPass;
+  const needless = baseline === null || (tools.depth === 'ranking' && leader === baseline && standsWell);
   const rating = needless ? null : ratingOf(parts, baseline, leader);
   const enough = (change: RatedChange) => replaces(change, leader);
   const changes =
     sketched === null ? [] : ratedChanges(sketched, rating, tools.depth === 'report' ? null : enough);
-  const days = daysOf(study, candidates);
+  const days = daysOf(study, candidates, (id) => parts.figures.get(id)!.columns);
   const paid =
     baseline === null || leader === baseline ? null : breakEvenBetween(study, baseline, leader, days);
   tools.progress('finding what would change the order');
@@ -142,6 +145,12 @@ function sure(found: Assessment, parts: Parts): Assessment {
     candidates,
     certainty: { ...certainty, sensitivity, runDownBands },
     verdict,
+    cautions: cautionsOf(
+      study,
+      candidates.map((one) => judgedAs(parts, one)),
+      candidates,
+      days,
+    ),
     lesserChanges: changes,
     lesserChangesFrom: sketched === null ? null : startOf(sketched),
     day:
@@ -149,7 +158,13 @@ function sure(found: Assessment, parts: Parts): Assessment {
         ? null
         : {
             candidate: verdict.leader ?? leader.id,
-            changed: changedDay(study, verdict.change, sketched, p10Ratio(baseline)),
+            changed: changedDay(
+              study,
+              verdict.change,
+              sketched,
+              baseline === null ? undefined : parts.figures.get(baseline.id)?.columns,
+              baseline?.nominal,
+            ),
             plans: days,
           },
     breakEven: paid,
@@ -163,7 +178,7 @@ function unsure(found: Assessment, parts: Parts): Assessment {
   const baseline = found.candidates.find(({ isBaseline }) => isBaseline) ?? null;
   const leader = found.candidates[0]!;
   const sketched = baseline === null ? null : begunLadder(parts, baseline)();
-  const days = daysOf(study, found.candidates);
+  const days = daysOf(study, found.candidates, () => null);
   return {
     ...found,
     verdict: unsureVerdict(study, found.candidates, found.answer, certainty.calibration!),
@@ -192,8 +207,8 @@ function withDraws(candidate: CandidateAssessment, { certainty, draws, drawn }: 
   return { ...candidate, uncertain, acceptability, findings: [...candidate.findings, ...findings] };
 }
 
-/** The candidate the verdict is about, and the drive of today or else the next in rank. */
-function pairOf(
+/** Whose runs the charts follow: the candidate the verdict is about, and the drive of today or else the next in rank. */
+function shownOf(
   ranked: readonly CandidateAssessment[],
   leader: CandidateAssessment,
   baseline: CandidateAssessment | null,
@@ -216,12 +231,6 @@ function ratingOf(parts: Parts, baseline: CandidateAssessment, leader: Candidate
   return { study, baseline: candidate, run, limits: baseline.limits, draws, drawn, leaderId };
 }
 
-/** The runtime that nine draws in ten reach, as a share of the nominal one. */
-function p10Ratio(candidate: CandidateAssessment | null): number | null {
-  const [band, nominalS] = [candidate?.uncertain.runtimeS, candidate?.nominal.runtimeS];
-  return band === undefined || !nominalS ? null : Math.min(1, band.p10 / nominalS);
-}
-
 const threadsOf = ({ tools }: Parts): Threads => tools.threads ?? alone;
 
 const begunLadder = (parts: Parts, baseline: CandidateAssessment): Pending<LesserChanges> =>
@@ -231,6 +240,7 @@ const begunLadder = (parts: Parts, baseline: CandidateAssessment): Pending<Lesse
 function begunFurther(
   ranked: readonly CandidateAssessment[],
   parts: Parts,
+  baseline: CandidateAssessment | null,
   shownIds: readonly string[],
 ): Pending<Further> {
   const { study, nominal, draws, certainty, figures } = parts;
@@ -240,6 +250,7 @@ function begunFurther(
   return threadsOf(parts).begin('further', {
     study,
     ranked,
+    pairIds: contestOf(ranked, certainty, ranked[0]!, baseline),
     nominal,
     ensemble: draws.ensemble,
     measured: draws.calibration !== null,

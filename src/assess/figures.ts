@@ -42,3 +42,8 @@ export const positionOf = (position: number, isHinge: boolean): string =>
 
 /** A count with its word: `1 limit`, `3 limits`. */
 export const counted = (count: number, one: string): string => `${count} ${one}${count === 1 ? '' : 's'}`;
+
+/** `2,048`. */
+export function countText(count: number): string {
+  return String(count).replace(/\B(?=(\d{3})+$)/g, ',');
+}

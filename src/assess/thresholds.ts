@@ -28,3 +28,6 @@ export const approvalWh = cited(160, 'iata-batteries', 'spare lithium-ion batter
 
 /** Eight hours of contact with skin, any material. */
 export const longContactK = cited(kelvinOf(43), 'iso-13732-1', 'burn thresholds, long contact; from memory');
+
+/** No small drive survives a case that hot: plastic, grease and magnets give up before (from experience). */
+export const destroyedCaseK = kelvinOf(150);

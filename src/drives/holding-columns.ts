@@ -16,7 +16,7 @@ export function holdingColumns(motion: Motion): FieldDeclaration[] {
       spread: 'current',
     }),
     quantity('hold_current', 'holdCurrentA', 'current', {
-      meaning: 'current from the pack, of one drive, while it holds a known load',
+      meaning: 'current in the lead of one drive while it holds a known load',
       how: 'a multimeter in series with the drive while the feature is held, mean of one minute',
       plausible: '1..15000 mA',
       within: '0..1000 A',

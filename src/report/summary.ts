@@ -1,4 +1,5 @@
 import type { Assessment, Caution } from '../assess/assessment.js';
+import { countText } from '../assess/figures.js';
 import { driveTypes } from '../drives/registry.js';
 import {
   bandOf,
@@ -8,7 +9,7 @@ import {
   type ReportWishes,
   reportContext,
 } from './context.js';
-import { countText, packsForTheDay } from './tables/ranking-table.js';
+import { packsForTheDay } from './tables/ranking-table.js';
 import type { Templates } from './template/template-error.js';
 import { banded, probability } from './words/bands.js';
 import { confidenceWords } from './words/confidence.js';

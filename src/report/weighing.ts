@@ -1,10 +1,10 @@
 import type { Assessment } from '../assess/assessment.js';
 import type { Choice } from '../assess/choosing/rank-again.js';
 import { limitName } from '../assess/criterion-words.js';
+import { countText } from '../assess/figures.js';
 import { surePassFrom } from '../assess/thresholds.js';
 import { importanceSteps } from '../study/choosing.js';
 import { markedLabel, type ReportWishes, reportContext } from './context.js';
-import { countText } from './tables/ranking-table.js';
 import type { Templates } from './template/template-error.js';
 import { criterionFigure, limitDemand } from './words/criterion-words.js';
 import { number } from './words/figures.js';

@@ -248,6 +248,8 @@ type HoldPart = Pick<
   | 'holdCurrentLinearRuleA'
   | 'holdCurrentPulseModelA'
   | 'holdCurrentMeasuredA'
+  | 'holdPackCurrentLinearRuleA'
+  | 'holdPackCurrentPulseModelA'
   | 'holdCurrentUsed'
 >;
 
@@ -266,6 +268,8 @@ function holdOutcome(
     holdCurrentLinearRuleA: hold.linearRuleA,
     holdCurrentPulseModelA: hold.pulseModelA,
     ...(measured ? { holdCurrentMeasuredA: hold.correctedA } : {}),
+    holdPackCurrentLinearRuleA: hold.packLinearRuleA,
+    holdPackCurrentPulseModelA: hold.packPulseModelA,
     holdCurrentUsed: model.unpoweredHold ? 'unpowered' : measured ? 'measured' : pulsed,
   };
 }
@@ -319,7 +323,7 @@ function powerFindings(
   if (candidate.sheet.poweredAtHold || prepared.model.unpoweredHold) return [];
   const why =
     prepared.locking === 'holds-at-rest'
-      ? 'it locks at rest but not when shaken, and the feature is worn'
+      ? 'its gears lock at rest but not when shaken, the feature is worn, and the friction of its motor is not relied on'
       : 'it does not lock by calculation and no measured backdrives_at says otherwise';
   return [
     {

@@ -179,12 +179,25 @@ export interface HoldFigures {
   correctedA: number;
   /** Σ I_s·|T|/T_s as listed, at the drives' own bus. */
   linearRuleA: number;
+  /** The pulse model and the linear rule as `packA` stands: at the pack, idle current included. */
+  packPulseModelA: number;
+  packLinearRuleA: number;
 }
 
 /** Means over the hold cues of the loop; an unpowered hold counts as nothing. */
 export function holdFigures(model: CandidateModel, samples: LoopSamples, cues: readonly Cue[]): HoldFigures {
   const { bus, drive, driveCount } = model;
-  const sums = { motorA: 0, packA: 0, pulseModelA: 0, correctedA: 0, linearRuleA: 0 };
+  const sums = {
+    motorA: 0,
+    packA: 0,
+    pulseModelA: 0,
+    correctedA: 0,
+    linearRuleA: 0,
+    packPulseModelA: 0,
+    packLinearRuleA: 0,
+  };
+  const onPackA = (busA: number) =>
+    bus.regulated ? (bus.nominalV * busA) / (bus.regulatorEfficiency * bus.packNominalV) : busA;
   const modelled: BusDraw = { powerW: 0, currentA: 0 };
   let timeS = 0;
   for (let k = 0; k < samples.count; k++) {
@@ -193,15 +206,18 @@ export function holdFigures(model: CandidateModel, samples: LoopSamples, cues: r
     timeS += durationS;
     if (model.unpoweredHold) continue;
     const driveA = samples.drivePowersW[k]! / bus.nominalV + samples.driveCurrentsA[k]!;
-    const busA = driveCount * (driveA + samples.idleCurrentsA[k]!);
-    const packA = bus.regulated ? (bus.nominalV * busA) / (bus.regulatorEfficiency * bus.packNominalV) : busA;
-    sums.motorA += samples.motorCurrentsA[k]! * durationS;
-    sums.packA += packA * durationS;
-    sums.correctedA += driveCount * driveA * durationS;
+    const idleA = driveCount * samples.idleCurrentsA[k]!;
+    const correctedA = driveCount * driveA;
     modelledHoldDraw(model, samples.motorCurrentsA[k]!, modelled);
-    sums.pulseModelA += driveCount * (modelled.powerW / bus.nominalV + modelled.currentA) * durationS;
-    sums.linearRuleA +=
-      ((driveCount * drive.stallCurrentA * samples.efforts[k]!) / drive.listedStallEffort) * durationS;
+    const pulseModelA = driveCount * (modelled.powerW / bus.nominalV + modelled.currentA);
+    const linearRuleA = (driveCount * drive.stallCurrentA * samples.efforts[k]!) / drive.listedStallEffort;
+    sums.motorA += samples.motorCurrentsA[k]! * durationS;
+    sums.packA += onPackA(correctedA + idleA) * durationS;
+    sums.correctedA += correctedA * durationS;
+    sums.pulseModelA += pulseModelA * durationS;
+    sums.linearRuleA += linearRuleA * durationS;
+    sums.packPulseModelA += onPackA(pulseModelA + idleA) * durationS;
+    sums.packLinearRuleA += onPackA(linearRuleA + idleA) * durationS;
   }
   if (timeS > 0) for (const name of Object.keys(sums) as (keyof typeof sums)[]) sums[name] /= timeS;
   return sums;

@@ -75,9 +75,13 @@ export interface NominalOutcome {
   holdPackCurrentA: number;
   holdMotorCurrentA: number;
   holdPowerW: number;
+  /** The next three at the drives' own bus, before any regulator, without idle current. */
   holdCurrentLinearRuleA: number;
   holdCurrentPulseModelA: number;
   holdCurrentMeasuredA?: number;
+  /** Two of them at the pack, idle current included: comparable with `holdPackCurrentA` and with a meter there. */
+  holdPackCurrentLinearRuleA: number;
+  holdPackCurrentPulseModelA: number;
   /** Which of the three the result uses. */
   holdCurrentUsed: 'pulse-model' | 'measured' | 'direct-current' | 'unpowered';
   locking: LockingClass;

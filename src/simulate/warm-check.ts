@@ -6,8 +6,8 @@ import type { Study } from '../study/study.js';
 import type { CandidateModel } from './candidate-model.js';
 import { CuePlayer, type Fineness, fine, type PlayedCues } from './play-loop.js';
 
-/** A move that takes this much longer when warm is worth telling. */
-const slowerRatio = 1.02;
+/** A move that takes this much longer when warm is seen from outside and worth telling (from experience). */
+const slowerRatio = 1.1;
 
 /** Fewer halvings: the repeat only tells whether it is slower by a noticeable share. */
 const warmFineness: Fineness = { ...fine, stretchHalvings: 12 };

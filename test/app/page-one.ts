@@ -42,7 +42,7 @@ function rowValues(candidate: Candidate, { certainty, day }: Results): number[] 
     return [p10, median, p90];
   };
   return [
-    ...scaled(1, candidate.rank, candidate.score, nominal.cost, plan?.packsNeededCount),
+    ...scaled(1, candidate.rank, candidate.score, nominal.cost, plan?.packsSureCount),
     ...scaled(1, limits.filter(({ passes }) => passes).length, ...band('holdPowerW')),
     ...scaled(1 / 60, ...band('runtimeS')),
     ...scaled(1000, nominal.bodyMassKg),

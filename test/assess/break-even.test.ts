@@ -23,9 +23,7 @@ describe('break-even', () => {
     expect(result.investmentMoney).toBeCloseTo(60 + 120, 12);
     expect(result.eventCount).toBe(Math.ceil(180 / 4.1));
     expect(result.yearCount).toBeCloseTo(44 / 5, 12);
-    expect(result.sentence).toMatch(
-      /paid for after 44 events, 8\.8 years\. Each hour of work gains 6 min of runtime\./,
-    );
+    expect(result.sentence).toMatch(/paid for after 44 events, 8\.8 years\.$/);
   });
 
   it('its parts add up, and each assumption says where it comes from', () => {
@@ -60,7 +58,6 @@ describe('break-even', () => {
     expect(free.investmentMoney).toBe(60);
     expect(free.valuePerEventMoney).toBeCloseTo(0.1, 12);
     expect(free.runtimePerWorkRatio).toBeCloseTo(0.1, 12);
-    expect(free.sentence).toMatch(/Each hour of work gains 6 min of runtime/);
   });
 
   it('is not known where cost or hours are not', () => {

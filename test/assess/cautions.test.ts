@@ -2,9 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { assess } from '../../src/assess/assess.js';
 import type { Caution } from '../../src/assess/assessment.js';
 import { approvalLine } from '../../src/assess/cautions/standing.js';
+import type { OutcomeName } from '../../src/simulate/ensemble/ensemble.js';
 import type { CandidateRun, NominalOutcome, PowerCutOutcome } from '../../src/simulate/outcome.js';
 import type { Study } from '../../src/study/study.js';
 import { plainCue } from '../simulate/plain-study.js';
+import { columnsOf } from './certainty/drawn.js';
 import { candidate, pack, run, study } from './hand-made.js';
 
 type Changes = {
@@ -12,12 +14,25 @@ type Changes = {
   run?: Partial<CandidateRun>;
   sheet?: Parameters<typeof candidate>[1];
   study?: Partial<Study>;
+  /** Draws of some outcomes. */
+  draws?: Partial<Record<OutcomeName, number[]>>;
 };
 
 function cautions(changes: Changes = {}): Caution[] {
   const one = candidate('a', changes.sheet);
-  const context = { version: '0', inputHash: '', inputs: [] };
+  const context = { version: '0', inputHash: '', inputs: [], ...drawnContext(changes.draws) };
   return assess(study([one], [], changes.study), [run('a', changes.nominal, changes.run)], context).cautions;
+}
+
+function drawnContext(draws: Changes['draws']) {
+  if (draws === undefined) return {};
+  const figures = { runtimeP10S: 6000, holdEffortRatio: null, columns: columnsOf(10, draws) };
+  return { drawn: new Map([['a', figures]]) };
+}
+
+/** Ten draws, so many of them with the first value. */
+function tenDraws(count: number, past: number, other: number): number[] {
+  return Array.from({ length: 10 }, (_, i) => (i < count ? past : other));
 }
 
 const raised = (code: string, changes: Changes) => cautions(changes).find((caution) => caution.code === code);
@@ -49,6 +64,15 @@ describe('cautions from the numbers', () => {
   it('take the stall figure of a listing for less than it says', () => {
     const nominal = { holdEffortRatio: 0.24 };
     expect(raised('hold-effort', { nominal, sheet: { figuresFrom: 'listing' } })?.severity).toBe('caution');
+  });
+
+  it('ask for the hold current where its two models differ and nobody has read it', () => {
+    const nominal = { holdPackCurrentPulseModelA: 0.1, holdPackCurrentLinearRuleA: 0.4 };
+    const measured: Study['measured'] = [{ quantity: 'hold_current', value: 0.3, halfWidth: 0.02, note: '' }];
+    expect(raised('hold-current-uncertain', { nominal })?.figure).toBe('100 mA or 400 mA');
+    const read = { nominal, study: { measured, baselineId: 'a' } };
+    expect(raised('hold-current-uncertain', read)).toBeUndefined();
+    expect(raised('hold-current-uncertain', { nominal, study: { measured, baselineId: 'b' } })).toBeDefined();
   });
 
   it('say nothing of hold effort where the hold needs no power', () => {
@@ -105,6 +129,61 @@ describe('cautions from the numbers', () => {
     expect(raised('hot-case', { nominal: { caseTemperatureK }, study: { carrier } })?.severity).toBe(
       severity,
     );
+  });
+
+  it.each([
+    [0, undefined],
+    [1, 'caution'],
+    [4, 'caution'],
+    [5, 'severe'],
+  ])('with %d draws of ten past the winding limit are raised as %s', (count, severity) => {
+    const draws = { windingTemperatureK: tenDraws(count, 400, 350) };
+    const caution = raised('winding-hot', { nominal: { windingTemperatureK: 350 }, draws });
+    expect(caution?.severity).toBe(severity);
+    if (severity !== undefined) expect(caution?.text).toContain(`in ${count * 10} % of the draws`);
+  });
+
+  it('name no temperature that the drive would not live to see', () => {
+    const winding = raised('winding-hot', { nominal: { windingTemperatureK: 758 } });
+    expect(winding).toMatchObject({ severity: 'severe', figure: 'past 100 °C' });
+    expect(winding?.text).not.toContain('485');
+    const hot = raised('hot-case', { nominal: { caseTemperatureK: 758 } });
+    expect(`${hot?.figure} ${hot?.text}`).not.toContain('485');
+    expect(hot?.severity).toBe('severe');
+  });
+
+  it.each([
+    [4, 'caution'],
+    [5, 'severe'],
+  ])('call a case that %d draws of ten find too hot to touch %s', (count, severity) => {
+    const draws = { caseTemperatureK: tenDraws(count, 345, 300) };
+    expect(raised('hot-case', { nominal: { caseTemperatureK: 300 }, draws })?.severity).toBe(severity);
+  });
+
+  it.each([
+    [0, undefined, 'note'],
+    [4, 'caution', undefined],
+  ])('of a drive that stays but falls in %d draws of ten', (count, falls, stays) => {
+    const draws = { fallS: tenDraws(count, 0.6, Number.NaN), fallEnergyJ: tenDraws(count, 0.3, Number.NaN) };
+    expect(raised('may-fall', { draws })?.severity).toBe(falls);
+    expect(raised('stays-by-friction', { draws })?.severity).toBe(stays);
+    if (falls !== undefined) expect(raised('may-fall', { draws })?.figure).toBe('falls in 40 % of the draws');
+  });
+
+  it('call a fall severe that is hard in half of the draws', () => {
+    const hard = (count: number) => ({
+      fallS: tenDraws(10, 0.6, 0.6),
+      fallEnergyJ: tenDraws(count, 1.2, 0.3),
+    });
+    expect(raised('may-fall', { draws: hard(5) })?.severity).toBe('severe');
+    expect(raised('may-fall', { draws: hard(4) })?.severity).toBe('caution');
+  });
+
+  it('do not take gears that lock at rest for a lock where the feature is worn', () => {
+    const nominal = { locking: 'holds-at-rest' } as const;
+    expect(raised('stays-by-friction', { nominal })?.text).toMatch(/^Shaken as it is, its gears do not lock/);
+    const carrier = { worn: false, activity: 'stand', leanRad: 0, bodyMassKg: null } as const;
+    expect(raised('locking-not-a-brake', { nominal, study: { carrier } })).toBeDefined();
   });
 
   it('compare the time to the winding limit with the longest hold of the show', () => {

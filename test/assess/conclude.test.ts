@@ -76,7 +76,7 @@ describe('demo one, concluded', { timeout: 120_000 }, () => {
     expect(used(changed) / used(asBuilt)).toBeCloseTo(0.5, 1);
     // The aircraft line is about one pack, whatever is connected to it.
     expect(changed.aircraft).toEqual(asBuilt.aircraft);
-    expect(changed.bring[0]!.count).toBe(2 * changed.packsNeededCount! + 1);
+    expect(changed.bring[0]!.count).toBe(2 * changed.packsSureCount! + 1);
   });
 
   it('gives the same assessment for the same study', () => {

@@ -16,6 +16,8 @@ const nominal: NominalOutcome = {
   holdPowerW: 4,
   holdCurrentLinearRuleA: 0.5,
   holdCurrentPulseModelA: 0.4,
+  holdPackCurrentLinearRuleA: 0.5,
+  holdPackCurrentPulseModelA: 0.4,
   holdCurrentUsed: 'pulse-model',
   locking: 'does-not-hold',
   powerCut: {

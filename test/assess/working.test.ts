@@ -30,6 +30,18 @@ const kinds: [name: string, kind: DriveKind, sheet: Partial<DriveSheet>][] = [
     { holdCurrentA: 0.01, holdEffort: 2, stallEffort: 12, stallCurrentA: 5 },
   ],
   [
+    'a servo behind a regulator',
+    'position-servo',
+    {
+      stallEffort: 12,
+      stallCurrentA: 5,
+      idleCurrentA: 0.02,
+      supply: 'regulated',
+      regulatorVoltageV: 7.4,
+      regulatorEfficiency: 0.88,
+    },
+  ],
+  [
     'a worm drive with gaps in its sheet',
     'worm-gearmotor',
     { stallCurrentA: null, noLoadCurrentA: null, stallEffort: 10 },
@@ -124,6 +136,26 @@ it('the working of a pose in balance says why no current flows, instead of a for
       result: '0 A',
     }),
   ]);
+});
+
+it('behind a regulator the working ends at the pack: its current, its power and the energy of the holds follow', () => {
+  const [, kind, sheet] = kinds.find(([name]) => name === 'a servo behind a regulator')!;
+  const one = { ...candidate('a', sheet), kind };
+  const held = { leadIn: [], loop: [show.loop[0]!, show.loop[1]!] };
+  const of = study([one], [], { show: held });
+  const run = simulateCandidate(of, one);
+  const resultOf = (quantity: string) =>
+    calculated(working(of, one, run).find((line) => line.quantity === quantity)?.result ?? '');
+  const { holdPackCurrentA, holdCurrentPulseModelA, holdPackCurrentPulseModelA, holdPowerW } = run.nominal;
+  expect(resultOf('Current of one drive, behind the regulator')).toBeCloseTo(holdCurrentPulseModelA, 3);
+  expect(resultOf('Pack current of one drive')).toBeCloseTo(holdPackCurrentA, 3);
+  expect(holdPackCurrentPulseModelA).toBeCloseTo(holdPackCurrentA, 12);
+  expect(holdPackCurrentA).toBeCloseTo(
+    ((holdCurrentPulseModelA + 0.02) * 7.4) / (0.88 * of.pack.seriesCount * 3.6),
+    9,
+  );
+  expect(resultOf('Power of all drives while holding')).toBeCloseTo(holdPowerW, 2);
+  expect(resultOf('Energy of the holds of one loop')).toBeCloseTo(run.nominal.energy!.drivesHoldingJ, 1);
 });
 
 it('a pocket calculator reads the sums of the working', () => {

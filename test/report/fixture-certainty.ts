@@ -134,7 +134,14 @@ function createSensitivity(): Certainty['sensitivity'] {
     measureFirst: [
       {
         ...input('hold_current', 'servo-now', 'current while it holds a known load'),
-        ...{ worthScore: 0.034, measurable: true, instrument: 'clamp meter', minutes: 15, precision: '±8 %' },
+        ...{
+          worthScore: 0.034,
+          changedProbability: 0.3,
+          measurable: true,
+          instrument: 'clamp meter',
+          minutes: 15,
+          precision: '±8 %',
+        },
         method: 'put the meter into the lead of the servo and read after ten seconds',
       },
     ],

@@ -5,6 +5,9 @@ function planOf({ id, nominal }: CandidateAssessment): DayPlan {
   const frame = {
     packsConnectedCount: 1,
     runtimeP10S: null,
+    doneProbability: null,
+    packsSureCount: null,
+    sureBodyMassKg: null,
     candidate: id,
     packsCarriedCount: 2,
     restCurrentA: 0.02,

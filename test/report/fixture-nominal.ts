@@ -40,6 +40,8 @@ export function createNominal(
     holdPowerW: isServo ? 4.12 : 0,
     holdCurrentLinearRuleA: 1.72,
     holdCurrentPulseModelA: 0.545,
+    holdPackCurrentLinearRuleA: 1.73,
+    holdPackCurrentPulseModelA: 0.555,
     ...(wanted.id === 'servo-now' ? { holdCurrentMeasuredA: 0.557 } : {}),
     holdCurrentUsed: isServo ? (wanted.id === 'servo-now' ? 'measured' : 'pulse-model') : 'unpowered',
     locking: isServo ? 'does-not-hold' : 'holds-when-shaken',

@@ -215,7 +215,13 @@ export function createDrawnAssessment(changes: Partial<Assessment> = {}): Assess
     },
     nextMeasurements: plain.nextMeasurements.map((advice) => ({
       ...advice,
-      ...{ worthScore: 0.034, swing: 0.51, precision: '±8 %', goesInto: 'hold_current in measured.csv' },
+      ...{
+        worthScore: 0.034,
+        changedProbability: 0.3,
+        swing: 0.51,
+        precision: '±8 %',
+        goesInto: 'hold_current in measured.csv',
+      },
     })),
     lesserChanges: createChanges(),
     lesserChangesFrom: createChangesFrom(),

@@ -124,14 +124,26 @@ describe('what stands on the pages', () => {
 
   it('the power cut: both states of the leads, which decides, and how often it falls', () => {
     expect(rowOf('power-cut', '3 |')).toBe(
-      '3 | Servo as built (35 kg·cm, 7.4 V) | does not lock | 0.62 | 2.3 | 1.3 | 1.9 | 2.3 | 0.31 | open | 0',
+      '3 | Servo as built (35 kg·cm, 7.4 V) | do not lock | 0.62 | 2.3 | 1.3 | 1.9 | 2.3 | 0.31 | open | 0',
     );
-    expect(rowOf('power-cut', '1 |')).toContain('locks, even shaken | stays | stays | open');
+    expect(rowOf('power-cut', '1 |')).toContain('lock, even shaken | stays | stays | open');
   });
 
   it('the heat: settled, held for ever, the limit, and the share of on-time where a drive is rated for one', () => {
     expect(rowOf('heat', '3 |')).toContain('never settles | never settles | 100 | after 11 min');
-    expect(rowOf('heat', '2 |')).toContain('31 of 25');
+    expect(rowOf('heat', '2 |')).toContain('runs 31 %, rated 25 %');
+  });
+
+  it('a slide has neither a hinge nor a tip', () => {
+    const { study, ...rest } = createDrawnAssessment();
+    const onRail = { ...study, feature: { ...study.feature, kind: 'slide' as const } };
+    const report = reportOf({ ...rest, study: onRail });
+    const tables = (name: string) => blocksOf(sectionOf(report, name).blocks, 'table');
+    expect(blocksText([...tables('power-cut'), ...tables('candidate')])).not.toMatch(
+      /tip m\/s|at the tip|tip at|near the hinge/i,
+    );
+    expect(blocksText([...tables('power-cut')])).toContain('| speed m/s |');
+    expect(textOf('power-cut')).toContain('| tip m/s |');
   });
 
   it('the box: turned the best of six ways, with what is left on its tightest side', () => {
@@ -170,7 +182,13 @@ describe('what stands on the pages', () => {
           unit: '°C',
         },
       ],
-      ...{ effectiveSampleSize: 640, temper: 1, contradiction: null, bandsGiven: true },
+      ...{
+        effectiveSampleSize: 640,
+        comparedDrawCount: 32768,
+        temper: 1,
+        contradiction: null,
+        bandsGiven: true,
+      },
       moved: [{ path: 'pack.capacityC', label: 'capacity', beforeShown: '1160 mAh', afterShown: '1105 mAh' }],
     };
     const report = reportOf(createDrawnAssessment({ certainty: { ...certainty, calibration } }));
@@ -178,8 +196,10 @@ describe('what stands on the pages', () => {
     expect(text).toContain('Runtime | 59 (40–83) | 61 | 60 (57–63) | min');
     expect(text).toContain('Case temperature | 37 (27–67) | 40 | 39 (35–45) | °C');
     expect(text).toContain('Capacity: 1160 mAh → 1105 mAh');
-    expect(text).toContain('After the measurements 640 effective draws remain.');
-    expect(textOf('order')).not.toContain('effective draws');
+    expect(text).toContain(
+      'Of 32,768 draws of the drive of today, those that agree with what was measured are worth 640.',
+    );
+    expect(textOf('order')).not.toContain('drive of today, those that agree');
   });
 
   it('the spread: every outcome with its band, and the share of draws where it does not always occur', () => {

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import type { Assessment } from '../../src/assess/assessment.js';
 import { buildReport } from '../../src/report/pages.js';
 import { blocksOf, blocksText, documentText, sectionOf } from './document-text.js';
-import { createAssessment } from './fixture.js';
+import { createAssessment, createCandidates } from './fixture.js';
+import { createStudy } from './fixture-study.js';
 import { readTemplates } from './templates.js';
 import { variants } from './variants.js';
 
@@ -55,8 +57,26 @@ describe('the pages after it', () => {
     const charts = blocksOf(sectionOf(report, 'why').blocks, 'chart');
     const holding = charts.find((chart) => chart.name === 'hold-current-figures')!;
     expect(holding.alternative.replaceAll('\u00a0', ' ')).toContain(
-      'linear rule 1.72 A, pulse model 0.545 A, measured 0.557 A; used: measured',
+      'linear rule 1.73 A, pulse model 0.555 A, measured 0.557 A; used: measured',
     );
+  });
+
+  it('say what a measured hold current does: replace the model, or weight the draws', () => {
+    const why = (changes: Partial<Assessment>) =>
+      blocksText(sectionOf(buildReport(createAssessment(changes), templates, ''), 'why').blocks);
+    expect(why({})).toContain('entered in candidates.csv takes the place of both');
+    const asModelled = createCandidates().map(({ nominal, ...one }) => ({
+      ...one,
+      nominal: { ...nominal, holdCurrentUsed: 'pulse-model' as const },
+    }));
+    expect(why({ candidates: asModelled })).toContain('None is measured.');
+    const study = createStudy(asModelled);
+    const measured: typeof study.measured = [
+      { quantity: 'hold_current', value: 1.4, halfWidth: 0.07, note: '' },
+    ];
+    const read = why({ candidates: asModelled, study: { ...study, measured } });
+    expect(read).toContain('in measured.csv, weights the draws');
+    expect(read.replaceAll('\u00a0', ' ')).toContain('measured 1.4 A');
   });
 
   it('show who cannot move without a runtime and say why', () => {

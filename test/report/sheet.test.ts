@@ -64,7 +64,14 @@ describe('the safety sheet', () => {
 
   it('never leaves a figure out in silence', () => {
     const motionless = { showSpeedMPerS: null, showEnergyJ: null, freeSpeedMPerS: 3.5 };
-    const heat = { caseTemperatureK: null, heldCaseTemperatureK: null, neverSettles: false };
+    const heat = {
+      caseTemperatureK: null,
+      heldCaseTemperatureK: null,
+      neverSettles: false,
+      burnsOut: false,
+      heldBurnsOut: false,
+      windingLimitK: null,
+    };
     const text = textOf({ ...servo, motion: motionless, heat, movingMassKg: null });
     for (const name of ['The tip moves at', 'What moves weighs', 'The drive gets as warm as'])
       expect(text).toContain(`${name}: not known`);

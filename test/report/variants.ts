@@ -77,6 +77,7 @@ function withoutBands(): Assessment {
           },
         ],
         effectiveSampleSize: 41,
+        comparedDrawCount: 32768,
         temper: 0.3,
         contradiction: { smallestChiSquare: 14.2, bound: 6.6 },
         bandsGiven: false,

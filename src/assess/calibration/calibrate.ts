@@ -64,6 +64,7 @@ function outcomeOf(
   return {
     measured: readingsBeforeAndAfter(prior, measured, taken),
     effectiveSampleSize: effectiveCount,
+    comparedDrawCount: prior.drawCount,
     temper: temperingRatio,
     contradiction: contradicts ? { smallestChiSquare: agreed.smallestChiSquare, bound: agreed.bound } : null,
     bandsGiven,

@@ -3,8 +3,9 @@ import { cited } from '../../sources/sources.js';
 import type { Caution } from '../assessment.js';
 import type { Judged } from '../criterion-values.js';
 import { celsius, kelvinOf, newtons } from '../figures.js';
-import { carefulForceN, longContactK, severeForceN } from '../thresholds.js';
+import { carefulForceN, destroyedCaseK, longContactK, severeForceN } from '../thresholds.js';
 import { about } from './caution.js';
+import { drawnSeverity, inSoMany, shareOfDraws } from './drawn-share.js';
 
 /** One second of contact, by material. */
 const briefContactK = {
@@ -19,38 +20,62 @@ export function contactCautions(judged: Judged): Caution[] {
 
 function crush(judged: Judged): Caution[] {
   const { crushForceN, crushForceAtTipN } = judged.run.nominal;
-  if (crushForceN === null || crushForceN < carefulForceN) return [];
+  if (crushForceN === null) return [];
+  const share = shareOfDraws(judged, 'crushForceN', (drawnN) => drawnN >= severeForceN);
+  const isSevere = crushForceN >= severeForceN;
+  const severity = drawnSeverity(isSevere, share) ?? (crushForceN >= carefulForceN ? 'caution' : null);
+  if (severity === null) return [];
+  const isWorseInDraws = !isSevere && drawnSeverity(false, share) !== null;
   const atTip =
     crushForceAtTipN === null ? '' : ` near the hinge and ${newtons(crushForceAtTipN)} at the tip`;
   const where = judged.study.feature.kind === 'hinge' ? atTip : '';
   const words = {
     figure: newtons(crushForceN),
-    text: `At stall it can squeeze a hand with ${newtons(crushForceN)}${where}.`,
+    text: `At stall it can squeeze a hand with ${newtons(crushForceN)}${where}${isWorseInDraws ? `, and with ${newtons(severeForceN)} or more ${inSoMany(share)}` : ''}.`,
     action: 'Cover the gap, limit the current, and keep hands out while it is powered.',
   };
-  return [about(judged, 'crush', crushForceN >= severeForceN ? 'severe' : 'caution', words)];
+  return [about(judged, 'crush', severity, words)];
 }
 
 function hotCase(judged: Judged): Caution[] {
-  const caseK = judged.run.nominal.caseTemperatureK;
-  if (caseK === null) return [];
   const material = judged.candidate.sheet.caseMaterial ?? 'metal';
   const burnsK = briefContactK[material];
-  if (caseK >= burnsK) {
+  const burns = caseAbove(judged, burnsK);
+  if (burns !== null) {
     const words = {
-      figure: celsius(caseK),
-      text: `The case settles at ${celsius(caseK)}: a touch of one second can burn (${material}, from ${celsius(burnsK)}).`,
+      figure: burns.figure,
+      text: `The case ${burns.does}: a touch of one second can burn (${material}, from ${celsius(burnsK)}).`,
       action: 'Cover it so that nobody can touch it, give it air, and lower the effort it holds.',
     };
-    return [about(judged, 'hot-case', 'severe', words)];
+    return [about(judged, 'hot-case', burns.severity, words)];
   }
-  if (!judged.study.carrier.worn || caseK < longContactK) return [];
+  const warms = judged.study.carrier.worn ? caseAbove(judged, longContactK) : null;
+  if (warms === null) return [];
   const words = {
-    figure: celsius(caseK),
-    text: `The case settles at ${celsius(caseK)}; skin bears ${celsius(longContactK)} for hours, whatever the material.`,
+    figure: warms.figure,
+    text: `The case ${warms.does}; skin bears ${celsius(longContactK)} for hours, whatever the material.`,
     action: 'Keep a layer of air and foam between the drive and the body.',
   };
   return [about(judged, 'hot-case', 'caution', words)];
+}
+
+/** Whether the settled case gets so warm, by the nominal figures or in the draws, and what it does in words. */
+function caseAbove(judged: Judged, limitK: number) {
+  const caseK = judged.run.nominal.caseTemperatureK;
+  const isAbove = caseK !== null && caseK >= limitK;
+  const share = shareOfDraws(judged, 'caseTemperatureK', (drawnK) => drawnK >= limitK);
+  const severity = drawnSeverity(isAbove, share);
+  if (severity === null) return null;
+  if (!isAbove) {
+    const figure = `${celsius(limitK)} ${inSoMany(share)}`;
+    return { severity, figure, does: `gets to ${celsius(limitK)} or more ${inSoMany(share)}` };
+  }
+  // A case that hot sits on a winding long gone; what it would settle at, nobody will see.
+  if (caseK >= destroyedCaseK) {
+    const figure = `past ${celsius(destroyedCaseK)}`;
+    return { severity, figure, does: `gets hotter than the drive survives, ${figure}` };
+  }
+  return { severity, figure: celsius(caseK), does: `settles at ${celsius(caseK)}` };
 }
 
 /** A drive that does not yield passes a push on to its teeth and its mount. */

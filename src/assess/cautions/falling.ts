@@ -1,19 +1,23 @@
 import { decidingPowerCut } from '../../simulate/outcome.js';
+import { landingGiveM } from '../../simulate/power-cut.js';
 import type { Caution } from '../assessment.js';
 import type { Judged } from '../criterion-values.js';
 import { joules, metresPerSecond, newtons, shortTime } from '../figures.js';
 import { severeForceN } from '../thresholds.js';
 import { about } from './caution.js';
+import { drawnSeverity, inSoMany, shareOfDraws } from './drawn-share.js';
 
 const carry = 'a stop, a latch or a tether that carries the feature alone';
 
 /** Cautions about what happens when the power is cut: falling, creeping, trusting a gear that stays. */
 export function fallingCautions(judged: Judged): Caution[] {
   const powerCut = decidingPowerCut(judged.run.nominal);
-  const { locking } = judged.run.nominal;
-  if (!powerCut.stays) return [powerCut.fallS === null ? sinks(judged) : falls(judged)];
+  if (powerCut.fallS !== null) return [falls(judged)];
+  const share = shareOfDraws(judged, 'fallS', (fallS) => !Number.isNaN(fallS));
+  if (drawnSeverity(false, share) !== null) return [mayFall(judged, share)];
+  if (!powerCut.stays) return [sinks(judged)];
   if (!powerCut.staysWhenShaken && judged.study.carrier.worn) return [creeps(judged)];
-  return [locking === 'does-not-hold' ? staysByFriction(judged) : notABrake(judged)];
+  return [locksAsCarried(judged) ? notABrake(judged) : staysByFriction(judged)];
 }
 
 function falls(judged: Judged): Caution {
@@ -25,13 +29,38 @@ function falls(judged: Judged): Caution {
     ...speed.map((text) => `at ${text}`),
     ...energy.map((text) => `with ${text}`),
   ].join(', ');
-  const force = tipForceN === null ? '' : `, about ${newtons(tipForceN)} on whatever stops the tip`;
+  const force =
+    tipForceN === null
+      ? ''
+      : `, about ${newtons(tipForceN)} on whatever stops ${judged.study.feature.kind === 'hinge' ? 'the tip' : 'it'}`;
   const words = {
     figure: [...speed, ...energy].join(', '),
     text: `Falls when the power is cut: it meets the lower stop ${landing}${force}. ${shortedLeads(judged)}`,
     action: `Fit ${carry}, and warn before the pack is empty.`,
   };
-  return about(judged, 'falls', (tipForceN ?? 0) >= severeForceN ? 'severe' : 'caution', words);
+  const isHard = (tipForceN ?? 0) >= severeForceN;
+  return about(judged, 'falls', drawnSeverity(isHard, hardFallShare(judged)) ?? 'caution', words);
+}
+
+/** Share of draws in which it falls so hard that it would be severe. */
+const hardFallShare = (judged: Judged) =>
+  shareOfDraws(judged, 'fallEnergyJ', (energyJ) => energyJ / landingGiveM >= severeForceN);
+
+/** It does not fall by the nominal figures, but it does in the draws. */
+function mayFall(judged: Judged, share: number | null): Caution {
+  const { stays } = decidingPowerCut(judged.run.nominal);
+  const words = {
+    figure: `falls ${inSoMany(share)}`,
+    text: `When the power is cut it falls ${inSoMany(share)}; by the nominal figures it ${stays ? 'stays' : 'gives way slowly'}.`,
+    action: `Fit ${carry}, and try the power cut with nobody under it.`,
+  };
+  return about(judged, 'may-fall', drawnSeverity(false, hardFallShare(judged)) ?? 'caution', words);
+}
+
+/** Whether its gears alone hold it as it is carried: a worn feature is always shaken. */
+function locksAsCarried({ run, study }: Judged): boolean {
+  const { locking } = run.nominal;
+  return locking === 'holds-when-shaken' || (locking === 'holds-at-rest' && !study.carrier.worn);
 }
 
 /** It gives way, but its friction stops it on the way. */
@@ -63,7 +92,7 @@ function creeps(judged: Judged): Caution {
 function staysByFriction(judged: Judged): Caution {
   return about(judged, 'stays-by-friction', 'note', {
     figure: 'stays by friction',
-    text: 'Without power it stays by the friction of motor and gears alone; wear, warmth and shaking take that away.',
+    text: `${judged.run.nominal.locking === 'does-not-hold' ? 'Without power it' : 'Shaken as it is, its gears do not lock: without power it'} stays by the friction of motor and gears alone; wear, warmth and shaking take that away.`,
     action: `Where a fall can hurt, fit ${carry}.`,
   });
 }

@@ -3,6 +3,7 @@ import type { Caution } from '../assessment.js';
 import type { Judged } from '../criterion-values.js';
 import { celsius, minutes, percent, shortTime } from '../figures.js';
 import { about } from './caution.js';
+import { drawnSeverity, inSoMany, shareOfDraws } from './drawn-share.js';
 
 /** Cautions about windings that get too hot, in the show or when a hold lasts. */
 export function heatCautions(judged: Judged): Caution[] {
@@ -12,13 +13,20 @@ export function heatCautions(judged: Judged): Caution[] {
 function windingInShow(judged: Judged): Caution[] {
   const { windingTemperatureK } = judged.run.nominal;
   const limitK = judged.candidate.sheet.windingLimitK;
-  if (windingTemperatureK === null || windingTemperatureK <= limitK) return [];
+  const isPast = windingTemperatureK !== null && windingTemperatureK > limitK;
+  const share = shareOfDraws(judged, 'windingTemperatureK', (drawnK) => drawnK > limitK);
+  const severity = drawnSeverity(isPast, share);
+  if (severity === null) return [];
+  const limit = celsius(limitK);
+  // No figure beyond the limit: the motor burns out before it gets there.
   const words = {
-    figure: celsius(windingTemperatureK),
-    text: `In the looped show the winding settles at ${celsius(windingTemperatureK)}; its limit is ${celsius(limitK)}.`,
+    figure: isPast ? `past ${limit}` : `past ${limit} ${inSoMany(share)}`,
+    text: isPast
+      ? `In the looped show the winding passes its limit of ${limit}${share === null ? '' : ` (${inSoMany(share)})`}: it would burn out.`
+      : `In the looped show the winding passes its limit of ${limit} ${inSoMany(share)}; by the nominal figures it stays below.`,
     action: 'Lower the effort it holds, lengthen the rests, or take a larger drive.',
   };
-  return [about(judged, 'winding-hot', 'severe', words)];
+  return [about(judged, 'winding-hot', severity, words)];
 }
 
 function heldTooLong(judged: Judged): Caution[] {

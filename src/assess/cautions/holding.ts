@@ -41,16 +41,21 @@ function holdEffort(judged: Judged): Caution[] {
 
 function holdCurrentUncertain(judged: Judged): Caution[] {
   const { nominal } = judged.run;
-  if (nominal.holdCurrentUsed !== 'pulse-model') return [];
-  const [low, high] = [nominal.holdCurrentPulseModelA, nominal.holdCurrentLinearRuleA].sort((a, b) => a - b);
+  if (nominal.holdCurrentUsed !== 'pulse-model' || readOnIt(judged)) return [];
+  const { holdPackCurrentPulseModelA: pulsesA, holdPackCurrentLinearRuleA: linearA } = nominal;
+  const [low, high] = [pulsesA, linearA].sort((a, b) => a - b);
   if (low === undefined || high === undefined || low <= 0 || high / low < wideDisagreement) return [];
   const words = {
-    figure: `${amperes(nominal.holdCurrentPulseModelA)} or ${amperes(nominal.holdCurrentLinearRuleA)}`,
-    text: `The hold current is ${amperes(nominal.holdCurrentPulseModelA)} by the pulse model, which the result uses, and ${amperes(nominal.holdCurrentLinearRuleA)} by the linear rule: a factor of ${decimal(high / low, 1)}.`,
+    figure: `${amperes(pulsesA)} or ${amperes(linearA)}`,
+    text: `At the pack the hold current is ${amperes(pulsesA)} by the pulse model, which the result uses, and ${amperes(linearA)} by the linear rule: a factor of ${decimal(high / low, 1)}.`,
     action: 'Measure the hold current of one drive at a known load and enter hold_current with hold_effort.',
   };
   return [about(judged, 'hold-current-uncertain', 'note', words)];
 }
+
+/** Whether measured.csv has a hold current of this drive: there is nothing left to ask for. */
+const readOnIt = ({ study, candidate }: Judged): boolean =>
+  study.baselineId === candidate.id && study.measured.some(({ quantity }) => quantity === 'hold_current');
 
 /** What was measured on the present drive against what is computed for it. */
 export function measuredRuntime(judged: Judged): Caution[] {

@@ -9,12 +9,12 @@ export const approvalLine =
 /** Cautions that stand whatever the numbers say, for what the study contains. */
 export function standingCautions(study: Study): Caution[] {
   const cautions = [
-    ...(study.pack.chemistry.id === 'nimh' ? [] : [lithium]),
-    pinch,
+    ...(study.pack.chemistry.id === 'nimh' ? [] : [lithium(study)]),
+    pinch(study),
     falling,
     ...(study.carrier.worn ? [worn] : []),
     contact,
-    unexpectedStart,
+    unexpectedStart(study),
     comesFirst,
   ];
   return cautions.map(([code, text, action]) => general(code, 'note', { figure: '', text, action }));
@@ -22,14 +22,16 @@ export function standingCautions(study: Study): Caution[] {
 
 type Standing = [code: string, text: string, action: string];
 
-const lithium: Standing = [
+const lithium = ({ carrier }: Study): Standing => [
   'lithium',
   'Lithium packs burn when they are crushed, pierced, shorted, overcharged or charged cold.',
-  'Charge them attended on a surface that cannot burn, carry them in a hard case away from the spine, and retire swollen ones.',
+  `Charge them attended on a surface that cannot burn, carry them in a hard case${carrier.worn ? ' away from the spine' : ''}, and retire swollen ones.`,
 ];
-const pinch: Standing = [
+const pinch = ({ feature }: Study): Standing => [
   'pinch',
-  'Hinges, linkages and gear trains pinch and crush, most of all near the hinge.',
+  feature.kind === 'hinge'
+    ? 'Hinges, linkages and gear trains pinch and crush, most of all near the hinge.'
+    : 'Rails, cords and gear trains pinch and crush, most of all at the ends of the travel.',
   'Cover the gaps, and agree on a word that stops everybody.',
 ];
 const falling: Standing = [
@@ -47,10 +49,10 @@ const contact: Standing = [
   'Spectators reach out, children most of all, and they do not know which part moves next.',
   'Keep one arm length of distance and a helper beside the feature while it is powered.',
 ];
-const unexpectedStart: Standing = [
+const unexpectedStart = ({ carrier }: Study): Standing => [
   'unexpected-start',
   'Drives move at power-on, on a lost signal and when a controller resets.',
-  'Put a switch where the bearer reaches it without looking, and take the pack out before you work on it.',
+  `Put a switch where ${carrier.worn ? 'the wearer' : 'whoever runs it'} reaches it without looking, and take the pack out before you work on it.`,
 ];
 const comesFirst: Standing = [
   'codes-first',

@@ -3,6 +3,7 @@ import type { Judged } from '../criterion-values.js';
 import { amperes, milliseconds, volts } from '../figures.js';
 import { fuseContinuousA, packContinuousA, surgeS, wireContinuousA } from '../protection.js';
 import { about, type CautionWords, general } from './caution.js';
+import { drawnSeverity, inSoMany, shareOfDraws } from './drawn-share.js';
 
 /** A fuse bears this multiple of its rating for the length of a start-up surge (from memory of blade-fuse curves). */
 const fuseSurgeRatio = 3.5;
@@ -13,10 +14,10 @@ export function supplyCautions(judged: Judged): Caution[] {
 }
 
 /** Cautions about what is missing between pack and drives, whatever the candidate. */
-export function wiringCautions({ study: { wiring } }: Judged): Caution[] {
+export function wiringCautions({ study: { wiring, carrier } }: Judged): Caution[] {
   const cautions: Caution[] = [];
   if (wiring.protectionTripA === null) cautions.push(general('no-protection', 'severe', noProtection));
-  if (wiring.fuseRatingA === null) cautions.push(general('no-fuse', 'caution', noFuse));
+  if (wiring.fuseRatingA === null) cautions.push(general('no-fuse', 'caution', noFuse(carrier.worn)));
   return cautions;
 }
 
@@ -26,11 +27,11 @@ const noProtection: CautionWords = {
   action: 'Fit one by the advice on protection; enter protection.trip and protection.delay.',
 };
 
-const noFuse: CautionWords = {
+const noFuse = (worn: boolean): CautionWords => ({
   figure: 'no fuse named',
-  text: 'No fuse is named: a pinched wire becomes the fuse, on the body.',
+  text: `No fuse is named: a pinched wire becomes the fuse${worn ? ', on the body' : ''}.`,
   action: 'Fit a fuse close to the pack and enter fuse.rating.',
-};
+});
 
 function overload(judged: Judged): Caution[] {
   const { tenSecondCurrentA, meanCurrentA, peakCurrentA } = judged.run.demand;
@@ -72,13 +73,16 @@ function startUp(judged: Judged): Caution[] {
   const { protectionTripA, protectionDelayS, fuseRatingA } = judged.study.wiring;
   const lengthS = surgeS(judged.candidate);
   const cautions: Caution[] = [];
-  if (protectionTripA !== null && peakCurrentA !== null && peakCurrentA > protectionTripA) {
+  if (protectionTripA !== null && peakCurrentA !== null) {
+    const trips = peakCurrentA > protectionTripA;
+    const share = shareOfDraws(judged, 'peakPackCurrentA', (drawnA) => drawnA > protectionTripA);
+    const severity = drawnSeverity(trips, share);
     const words = {
-      figure: amperes(peakCurrentA),
-      text: `The show takes up to ${amperes(peakCurrentA)}; the protection board trips at ${amperes(protectionTripA)} and the feature goes dead.`,
+      figure: trips ? amperes(peakCurrentA) : inSoMany(share),
+      text: `${trips ? `The show takes up to ${amperes(peakCurrentA)};` : `The show takes more than ${amperes(protectionTripA)} ${inSoMany(share)}:`} the protection board trips at ${amperes(protectionTripA)} and the feature goes dead.`,
       action: 'Fit a board by the advice on protection, or slow the moves.',
     };
-    cautions.push(about(judged, 'protection-trips', 'severe', words));
+    if (severity !== null) cautions.push(about(judged, 'protection-trips', severity, words));
   }
   if (startUpCurrentA === null) return cautions;
   const outlasts = protectionDelayS === null || lengthS >= protectionDelayS;

@@ -53,7 +53,8 @@ export function drawnFigures({ candidateIds, outcomes }: Ensemble): Map<string, 
         Number.isNaN(timeS) ? 0 : timeS,
       ).sort();
       const effort = bandOf(columns[outcomeIndex.holdEffortRatio]!);
-      return [id, { runtimeP10S: quantileOf(runtimes, 0.1), holdEffortRatio: effort?.median ?? null }];
+      const runtimeP10S = quantileOf(runtimes, 0.1);
+      return [id, { runtimeP10S, holdEffortRatio: effort?.median ?? null, columns }];
     }),
   );
 }

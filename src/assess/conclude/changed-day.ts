@@ -1,6 +1,8 @@
 import { simulateCandidate } from '../../simulate/candidate.js';
+import type { NominalOutcome } from '../../simulate/outcome.js';
 import type { Study } from '../../study/study.js';
 import type { DayPlan } from '../day/day-plan.js';
+import { drawnDay } from '../day/drawn-day.js';
 import { planDay } from '../day/plan-day.js';
 import type { LesserChangeId, LesserChanges } from '../lesser-changes/lesser-change.js';
 import { proposalOf } from '../lesser-changes/proposal-of.js';
@@ -9,14 +11,16 @@ import { withProposal } from '../lesser-changes/trial.js';
 /**
  * The event day with the drive of today and a lesser change.
  * @param parts of the change: one, or two of a pair
- * @param p10Ratio the runtime that nine draws in ten reach, as a share of the nominal one, without the change
+ * @param columns draws of that drive without the change, one column per outcome
+ * @param nominal its figures without the change
  * @returns null without a change, or without a day
  */
 export function changedDay(
   study: Study,
   parts: readonly LesserChangeId[],
   changes: LesserChanges | null,
-  p10Ratio: number | null,
+  columns: readonly Float64Array[] | undefined,
+  nominal: NominalOutcome | undefined,
 ): DayPlan | null {
   if (changes === null || parts.length === 0) return null;
   const candidate = study.candidates.find(({ id }) => id === changes.candidate)!;
@@ -25,7 +29,6 @@ export function changedDay(
   const { setup, packsInTurnCount } = proposal;
   const run = withProposal(simulateCandidate(setup.study, setup.candidate), proposal);
   const changed = { ...setup.study, packsCarriedCount: packsInTurnCount };
-  const { runtimeS } = run.nominal;
-  const runtimeP10S = runtimeS === null || p10Ratio === null ? null : p10Ratio * runtimeS;
-  return planDay(changed, setup.candidate, run.nominal, runtimeP10S, study.pack);
+  const drawn = columns && drawnDay(changed, setup.candidate, run.nominal, columns, nominal);
+  return planDay(changed, setup.candidate, run.nominal, drawn, study.pack);
 }

@@ -7,22 +7,30 @@ import { shareOf } from '../certainty/bands.js';
 import type { DrawnStudy } from '../certainty/drawn-study.js';
 import { tier } from '../choosing/drawn-worths.js';
 import type { DayPlan } from '../day/day-plan.js';
+import { drawnDay } from '../day/drawn-day.js';
 import { planDay } from '../day/plan-day.js';
 
-/** The event day with every candidate, in rank order; empty without day.csv. */
-export function daysOf(study: Study, ranked: readonly CandidateAssessment[]): DayPlan[] {
-  return ranked.flatMap(
-    ({ id, nominal, uncertain }) => dayWith(study, id, nominal, uncertain.runtimeS?.p10) ?? [],
-  );
+/**
+ * The event day with every candidate, in rank order; empty without day.csv.
+ * @param columnsOf draws of a candidate, one column per outcome; null where the draws say nothing
+ */
+export function daysOf(
+  study: Study,
+  ranked: readonly CandidateAssessment[],
+  columnsOf: (id: string) => readonly Float64Array[] | null,
+): DayPlan[] {
+  return ranked.flatMap(({ id, nominal }) => dayWith(study, id, nominal, columnsOf(id)) ?? []);
 }
 
 function dayWith(
   study: Study,
   id: string,
   outcome: NominalOutcome,
-  runtimeP10S: number | null = null,
+  columns: readonly Float64Array[] | null = null,
 ): DayPlan | null {
-  return planDay(study, study.candidates.find((candidate) => candidate.id === id)!, outcome, runtimeP10S);
+  if (study.day.length === 0) return null;
+  const candidate = study.candidates.find((one) => one.id === id)!;
+  return planDay(study, candidate, outcome, columns && drawnDay(study, candidate, outcome, columns));
 }
 
 /** When the change from one drive to another has paid for itself, by the figures of both. */

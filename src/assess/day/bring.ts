@@ -30,10 +30,12 @@ export function bringList(study: Study, outcome: NominalOutcome, plan: Planned):
 }
 
 function packs({ pack }: Study, plan: Planned): BringItem {
-  const { packsNeededCount, packsCarriedCount, packsConnectedCount: connected } = plan;
+  const { packsCarriedCount, packsConnectedCount: connected } = plan;
+  const hasDraws = plan.doneProbability !== null;
+  const packsNeededCount = hasDraws ? plan.packsSureCount : plan.packsNeededCount;
   const item = `pack (${pack.label})`;
   if (packsNeededCount === null) {
-    const reason = 'as carried; the day cannot be done with any number';
+    const reason = `as carried; no number does the day${hasDraws ? ' in nine draws in ten' : ''}`;
     return { item, count: connected * packsCarriedCount, reason };
   }
   const needed = connected * packsNeededCount;

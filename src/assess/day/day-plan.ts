@@ -96,6 +96,10 @@ export interface DayPlan {
   packsNeededCount: number | null;
   /** Fewest with which none is used beyond its warning; null when no number does it. */
   packsBeforeWarningCount: number | null;
+  /** Share of draws in which the packs that are carried do the day; null without draws. */
+  doneProbability: number | null;
+  /** Fewest packs that do the day in nine draws in ten; null when no number does, or without draws. */
+  packsSureCount: number | null;
   packsUsedCount: number;
   swapCount: number;
   /** All swaps together; null when the time of a swap is not known. */
@@ -122,5 +126,7 @@ export interface DayPlan {
   bodyMassKg: number | null;
   /** The same with as many packs as the day needs. */
   neededBodyMassKg: number | null;
+  /** The same with as many as do it in nine draws in ten. */
+  sureBodyMassKg: number | null;
   bring: BringItem[];
 }

@@ -1,6 +1,8 @@
 import type { Study } from '../../study/study.js';
+import { inDraws } from '../certainty/sureness.js';
 import { counted, minutes, percent } from '../figures.js';
 import type { DayPlan, DaySwap } from './day-plan.js';
+import { surelyDone } from './drawn-day.js';
 
 type Told = Omit<DayPlan, 'summary' | 'bring'>;
 
@@ -14,7 +16,18 @@ export function summaryOf(study: Study, plan: Told): string {
     'stretch-too-long': () => stretchTooLong(study, plan),
     'cannot-play': () => 'The drive cannot play the cue list, so there is no day to plan.',
   };
-  return [tell[plan.status](), ...charging(plan), ...tightSwaps(plan)].join(' ');
+  return [...inTheDraws(plan), tell[plan.status](), ...charging(plan), ...tightSwaps(plan)].join(' ');
+}
+
+/** How often the day is done, before the nominal plan that may promise too much. */
+function inTheDraws(plan: Told): string[] {
+  const { doneProbability, packsCarriedCount } = plan;
+  if (doneProbability === null || plan.status === 'cannot-play') return [];
+  const often = inDraws(doneProbability);
+  const only = doneProbability < surelyDone ? 'only ' : '';
+  return [
+    `With ${counted(packsCarriedCount, packWord(plan))} the day is done in ${only}${often} of the draws. By the nominal figures:`,
+  ];
 }
 
 function done(plan: Told): string {

@@ -7,6 +7,7 @@ import { chargeToFullS } from './charging.js';
 import { type Consumption, consumptionOf } from './consumption.js';
 import type { DayBlockUse, DayPlan, DayStatus } from './day-plan.js';
 import { summaryOf } from './day-words.js';
+import type { DrawnDay } from './drawn-day.js';
 import { stillCurrentA } from './rest-current.js';
 import { playDay, type Schedule, type ScheduleParts } from './schedule.js';
 
@@ -20,7 +21,7 @@ const mostPacks = 24;
  * Charge of the show from the run-down of one pack; of `still`, what resting drives and loads draw that are always
  * on; of `off`, none. The cues before the loop are left out: they count once a day, not once a block.
  * @param outcome of this candidate, from nominal figures
- * @param runtimeP10S runtime that nine draws in ten reach; null without draws
+ * @param drawn what the draws say of the day; null without draws
  * @param singlePack the pack as it is bought, where several of them are connected as the pack of the study
  * @returns null without a day
  */
@@ -28,7 +29,7 @@ export function planDay(
   study: Study,
   candidate: Candidate,
   outcome: NominalOutcome,
-  runtimeP10S: number | null = null,
+  drawn: DrawnDay | null = null,
   singlePack = study.pack,
 ): DayPlan | null {
   if (study.day.length === 0) return null;
@@ -52,15 +53,28 @@ export function planDay(
   const filled: Omit<DayPlan, 'summary' | 'bring'> = {
     ...plan,
     ...played(study, schedule, outcome.swapTimeS),
-    runtimeP10S,
+    ...drawnPart(drawn),
     restCurrentA: consumption.restCurrentA,
     dueSocFraction,
     endSocFraction,
     blocks: blockUses(study, consumption),
     neededBodyMassKg: withPacks(study, outcome, packsNeededCount),
+    sureBodyMassKg: withPacks(study, outcome, drawn?.packsSureCount ?? null),
   };
   return { ...filled, summary: summaryOf(study, filled), bring: bringList(study, outcome, filled) };
 }
+
+/** Fewest packs that do the day; null when no number does, or the show cannot be played. */
+export function packsNeeded(study: Study, candidate: Candidate, outcome: NominalOutcome): number | null {
+  const consumption = consumptionOf(study, candidate, outcome);
+  return consumption && fewestPacks(scheduleParts(study, consumption, consumption.endSocFraction));
+}
+
+const drawnPart = (drawn: DrawnDay | null) => ({
+  runtimeP10S: drawn?.runtimeP10S ?? null,
+  doneProbability: drawn?.doneProbability ?? null,
+  packsSureCount: drawn?.packsSureCount ?? null,
+});
 
 function scheduleParts(
   study: Study,
@@ -156,7 +170,7 @@ function unplayable(study: Study, candidate: Candidate, outcome: NominalOutcome,
     packsUsedCount: 0,
     swapCount: 0,
     swapWorkTimeS: null,
-    runtimeP10S: null,
+    ...drawnPart(null),
     darkS: study.day.reduce((sum, { activity, durationS }) => sum + (activity === 'off' ? 0 : durationS), 0),
     restCurrentA: stillCurrentA(study, candidate),
     dueSocFraction: study.pack.reserveFraction,
@@ -167,6 +181,7 @@ function unplayable(study: Study, candidate: Candidate, outcome: NominalOutcome,
     charges: [],
     packs: [],
     neededBodyMassKg: null,
+    sureBodyMassKg: null,
   };
   return { ...filled, summary: summaryOf(study, filled), bring: [] };
 }

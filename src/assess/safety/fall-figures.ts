@@ -27,6 +27,8 @@ export interface FallFigures {
   /** Which of the two is the drive's own. */
   decides: NominalOutcome['powerCut']['decides'];
   locking: NominalOutcome['locking'];
+  /** Whether it stays under the shaking of a carrier, by gears or friction, nominal. */
+  staysWhenShaken: boolean;
 }
 
 /**
@@ -54,6 +56,7 @@ export function fallFigures({ nominal, uncertain }: CandidateAssessment, tipMass
     shorted: stateOf(powerCut.shorted),
     decides: powerCut.decides,
     locking,
+    staysWhenShaken: deciding.staysWhenShaken,
   };
 }
 

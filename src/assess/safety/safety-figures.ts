@@ -4,6 +4,7 @@ import type { TipMotion } from '../../simulate/tip-motion.js';
 import type { ChemistryId } from '../../study/supply.js';
 import type { Assessment, CandidateAssessment, Caution } from '../assessment.js';
 import { packEnergyJ } from '../cautions/packs.js';
+import { destroyedCaseK } from '../thresholds.js';
 import { most } from './cautious.js';
 import { type Extents, extentsOf } from './extents.js';
 import { type FallFigures, fallFigures } from './fall-figures.js';
@@ -36,7 +37,16 @@ export interface SafetyFigures {
   push: Pick<NominalOutcome, 'pushDownN' | 'pushUpN' | 'unpoweredPushDownN' | 'unpoweredPushUpN'>;
   pack: { chemistry: ChemistryId; energyJ: number; carriedCount: number; carriedEnergyJ: number };
   supply: { fuseRatingA: number | null; protectionTripA: number | null };
-  heat: { caseTemperatureK: number | null; heldCaseTemperatureK: number | null; neverSettles: boolean };
+  heat: {
+    caseTemperatureK: number | null;
+    heldCaseTemperatureK: number | null;
+    neverSettles: boolean;
+    /** Whether the winding passes its limit in the show, or the case what no drive survives. */
+    burnsOut: boolean;
+    /** The same if the first hold never ended, nominal. */
+    heldBurnsOut: boolean;
+    windingLimitK: number | null;
+  };
   onSignalLoss: DriveSheet['onSignalLoss'];
   /** Raised by the numbers about this candidate or the whole feature, worst first. */
   cautions: Caution[];
@@ -49,6 +59,7 @@ const notForOrganisers = [
   'pack-by-label',
   'measurement-disagrees',
   'watt-hours',
+  'day-not-sure',
 ];
 
 /** The safety figures of one candidate of an assessment. */
@@ -60,6 +71,7 @@ export function safetyFigures(
   const { study } = assessment;
   const { nominal, uncertain } = candidate;
   const { pack, packsCarriedCount, wiring } = study;
+  const sheet = study.candidates.find(({ id }) => id === candidate.id)?.sheet;
   return {
     version: assessment.version,
     modelVersion: assessment.modelVersion,
@@ -93,13 +105,27 @@ export function safetyFigures(
       carriedEnergyJ: packEnergyJ(pack) * packsCarriedCount,
     },
     supply: { fuseRatingA: wiring.fuseRatingA, protectionTripA: wiring.protectionTripA },
-    heat: {
-      caseTemperatureK: most(nominal.caseTemperatureK, uncertain.caseTemperatureK?.p90),
-      heldCaseTemperatureK: nominal.settledHoldCaseK,
-      neverSettles: nominal.thermalRunaway,
-    },
-    onSignalLoss: study.candidates.find(({ id }) => id === candidate.id)?.sheet.onSignalLoss ?? null,
+    heat: heatOf(candidate, sheet?.windingLimitK ?? null),
+    onSignalLoss: sheet?.onSignalLoss ?? null,
     cautions: assessment.cautions.filter((caution) => isForOrganisers(caution, candidate)),
+  };
+}
+
+function heatOf(
+  { nominal, uncertain }: CandidateAssessment,
+  windingLimitK: number | null,
+): SafetyFigures['heat'] {
+  const caseTemperatureK = most(nominal.caseTemperatureK, uncertain.caseTemperatureK?.p90);
+  const windingK = most(nominal.windingTemperatureK, uncertain.windingTemperatureK?.p90);
+  const isPast = (winding: number | null, ofCase: number | null) =>
+    (winding ?? 0) > (windingLimitK ?? Number.POSITIVE_INFINITY) || (ofCase ?? 0) > destroyedCaseK;
+  return {
+    caseTemperatureK,
+    heldCaseTemperatureK: nominal.settledHoldCaseK,
+    neverSettles: nominal.thermalRunaway,
+    burnsOut: isPast(windingK, caseTemperatureK),
+    heldBurnsOut: isPast(nominal.settledHoldWindingK, nominal.settledHoldCaseK),
+    windingLimitK,
   };
 }
 

@@ -11,6 +11,8 @@ export interface WorthOfKnowing {
   rawScore: number;
   /** What chance alone yields: mean over permutations. */
   chanceScore: number;
+  /** Share of draws in whose group another candidate is the best than over all; 0 where nothing is gained. */
+  changedProbability: number;
 }
 
 /**
@@ -51,16 +53,20 @@ function worthOfKnowing(
   const order = drawsInOrder(input);
   const varies = input[order[0]!] !== input[order[order.length - 1]!];
   if (input.length < binCount || utilities.length < 2 || !varies) {
-    return { gainScore: 0, rawScore: 0, chanceScore: 0 };
+    return { ...nothing, rawScore: 0, chanceScore: 0 };
   }
   const rawScore = groups.gainOf(order, utilities);
   // One candidate is the best in every group: nothing to gain, whatever chance would yield.
-  if (!(rawScore > 0)) return { gainScore: 0, rawScore, chanceScore: 0 };
+  if (!(rawScore > 0)) return { ...nothing, rawScore, chanceScore: 0 };
   const rest = utilities.map((own) => groups.unexplained(order, own));
   let chanceScore = 0;
   for (const permutation of permutations) chanceScore += groups.gainOf(permutation, rest) / permutationCount;
-  return { gainScore: Math.max(0, rawScore - chanceScore), rawScore, chanceScore };
+  if (rawScore <= chanceScore) return { ...nothing, rawScore, chanceScore };
+  const changedProbability = groups.changedProbability(order, utilities);
+  return { gainScore: rawScore - chanceScore, rawScore, chanceScore, changedProbability };
 }
+
+const nothing = { gainScore: 0, changedProbability: 0 };
 
 /** Indices of the draws by rising value, equal ones in their order. */
 function drawsInOrder(values: Float64Array): Int32Array {
@@ -100,6 +106,22 @@ class Groups {
     let apart = 0;
     for (let bin = 0; bin < binCount; bin++) apart += bests[bin]!;
     return (apart - bestOfAll) / drawCount;
+  }
+
+  /** Share of the draws in groups whose best candidate is not the best of all. */
+  changedProbability(order: Int32Array, utilities: readonly Float64Array[]): number {
+    const sums = utilities.map((own) =>
+      Array.from({ length: binCount }, (_, bin) => this.sumOf(bin, order, own)),
+    );
+    const bestBy = (figure: (own: number[]) => number) =>
+      sums.reduce((best, own, c) => (figure(own) > figure(sums[best]!) ? c : best), 0);
+    const ofAll = bestBy((own) => own.reduce((total, sum) => total + sum, 0));
+    let count = 0;
+    for (let bin = 0; bin < binCount; bin++) {
+      const isOther = sums[bestBy((own) => own[bin]!)]![bin]! > sums[ofAll]![bin]!;
+      if (isOther) count += this.starts[bin + 1]! - this.starts[bin]!;
+    }
+    return count / this.drawCount;
   }
 
   /** The utility with each group's mean replaced by the mean of all. */

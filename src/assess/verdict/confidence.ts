@@ -2,7 +2,7 @@ import { inDraws, surenessWord } from '../certainty/sureness.js';
 import type { Confidence } from '../certainty.js';
 import { type Decision, patientEvents } from './decide.js';
 import { labelsOf } from './labels.js';
-import { beatProbability, type VerdictParts } from './verdict-parts.js';
+import { beatProbability, nearestToPassing, type VerdictParts } from './verdict-parts.js';
 
 /** The probability that stands behind a decision, with its word and a sentence that says of what it is. */
 export function confidenceIn(decision: Decision, parts: VerdictParts): Confidence {
@@ -21,6 +21,7 @@ function groundOf(decision: Decision, parts: VerdictParts): Ground {
   const { ranked, leader, baseline, certainty } = parts;
   const label = labelsOf(ranked);
   const ofLeader = certainty.candidates[leader.id]!;
+  const nearest = nearestToPassing(ranked, certainty);
   const passes: Ground = {
     probability: ofLeader.passProbability,
     claim: `${label(leader.id)} passes every limit`,
@@ -32,8 +33,8 @@ function groundOf(decision: Decision, parts: VerdictParts): Ground {
   switch (decision.kind) {
     case 'none of these':
       return {
-        probability: 1 - (ofLeader.passProbability ?? 0),
-        claim: `${label(leader.id)}, the nearest, fails a limit`,
+        probability: 1 - (certainty.candidates[nearest.id]!.passProbability ?? 0),
+        claim: `${label(nearest.id)}, the nearest, fails a limit`,
       };
     case 'measure first':
       return decision.measurement === null

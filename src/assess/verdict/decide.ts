@@ -1,13 +1,10 @@
 import type { CandidateAssessment } from '../assessment.js';
 import type { RatedChange, VerdictKind, WorthOfMeasuring } from '../certainty.js';
 import { likelyFrom, surePassFrom } from '../thresholds.js';
-import { beatProbability, type VerdictParts } from './verdict-parts.js';
-
-/** Chance of passing from which a redesign is advised although nothing passes on its figures. (M25) */
-const hopefulPass = 0.5;
+import { beatProbability, leastPass, type VerdictParts } from './verdict-parts.js';
 
 /** Score that measuring must be worth to come first. (M25) */
-export const worthMeasuring = 0.02;
+const worthMeasuring = 0.02;
 
 /** A lesser change has to reach so much of the leader's gain, at so much of its hours. (M25) */
 const enoughGain = 0.7;
@@ -30,19 +27,32 @@ export function decide(parts: VerdictParts): Decision {
   return nothingPasses(parts) ?? measuring(parts) ?? choosing(parts) ?? lesser(parts) ?? redesign(parts);
 }
 
-/** (1) Nothing passes on its figures: only chance is left. */
-function nothingPasses({ ranked, leader, certainty }: VerdictParts): Decision | null {
-  if (ranked.some(({ passes }) => passes === true)) return null;
+/** (1) Nothing passes on its figures, or only on its figures: chance is left, or nothing. */
+function nothingPasses(parts: VerdictParts): Decision | null {
+  const { ranked, leader, certainty } = parts;
+  if (ranked.some(({ passes }) => passes === true)) {
+    return isHopeless(parts) ? { kind: 'none of these' } : null;
+  }
   // A figure is missing: what it would say is the first thing to find out.
   if (ranked.some(({ passes }) => passes === null)) return { kind: 'measure first', measurement: null };
   const chance = certainty.candidates[leader.id]!.passProbability ?? 0;
-  if (chance < hopefulPass) return { kind: 'none of these' };
+  if (chance < leastPass) return { kind: 'none of these' };
   const kind: VerdictKind = leader.isBaseline
     ? 'keep'
     : ranked.some(({ isBaseline }) => isBaseline)
       ? 'redesign'
       : 'choose';
   return { kind, because: 'only hope' };
+}
+
+/** Whether everything is judged, and neither a candidate nor a lesser change passes in half of the draws. */
+function isHopeless({ ranked, certainty, changes }: VerdictParts): boolean {
+  const isUnlikely = ({ passProbability }: { passProbability: number | null }) =>
+    passProbability !== null && passProbability < leastPass;
+  return (
+    ranked.every(({ id }) => isUnlikely(certainty.candidates[id]!)) &&
+    !changes.some(({ passProbability }) => (passProbability ?? 0) >= leastPass)
+  );
 }
 
 /** (2) A bench method settles what the choice hangs on. */

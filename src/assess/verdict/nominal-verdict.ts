@@ -1,6 +1,7 @@
 import type { Study } from '../../study/study.js';
 import type { Assessment, CandidateAssessment } from '../assessment.js';
 import type { CalibrationOutcome, Verdict, VerdictKind } from '../certainty.js';
+import { countText } from '../figures.js';
 import { large } from './labels.js';
 
 /** The verdict where nothing was drawn: the nominal answer, and nothing said of how sure it is. */
@@ -37,12 +38,12 @@ export function unsureVerdict(
   study: Study,
   ranked: readonly CandidateAssessment[],
   answer: Assessment['answer'],
-  { effectiveSampleSize, contradiction }: CalibrationOutcome,
+  { effectiveSampleSize, comparedDrawCount, contradiction }: CalibrationOutcome,
 ): Verdict {
   const count = Math.round(effectiveSampleSize);
   const why =
     contradiction === null
-      ? `what was measured and what is believed of the inputs agree in too few draws, worth ${count}`
+      ? `what was measured and what is believed of the inputs agree in too few draws, worth ${count} of ${countText(comparedDrawCount)}`
       : 'what was measured and what is computed cannot both be right';
   return {
     ...nominalVerdict(study, ranked, answer),

@@ -1,7 +1,6 @@
 import { inDraws } from '../certainty/sureness.js';
 import { criterionNames } from '../criterion-words.js';
-import { percent, plain } from '../figures.js';
-import { worthMeasuring } from './decide.js';
+import { percent } from '../figures.js';
 import { fieldWords, labelsOf } from './labels.js';
 import { measured } from './sentence.js';
 import type { VerdictParts } from './verdict-parts.js';
@@ -61,9 +60,8 @@ function ends({ ranked, measurables, against, leader }: VerdictParts): string[] 
 function measurement(parts: VerdictParts): string[] {
   const first = parts.measurables.find(({ worth }) => worth.measurable)?.worth;
   if (first === undefined || first.worthScore < visibleWorth) return [];
-  const size = first.worthScore >= worthMeasuring ? 'decides much' : 'can change the choice';
   return [
-    `Measuring ${measured(parts, first)} ${size}: knowing it is worth ${plain(first.worthScore)} of the score.`,
+    `Measuring ${measured(parts, first)} would change the choice in ${inDraws(first.changedProbability)} of the draws.`,
   ];
 }
 

@@ -6,7 +6,7 @@ import type { Band } from '../certainty.js';
 import { hours, mass, minutes, plain, watts } from '../figures.js';
 import type { Decision } from './decide.js';
 import { labelsOf, small } from './labels.js';
-import type { VerdictParts } from './verdict-parts.js';
+import { beatProbability, tiedWithLeader, type VerdictParts } from './verdict-parts.js';
 
 /** Most reasons that are told. */
 const told = 5;
@@ -33,7 +33,8 @@ export function reasonsFor(decision: Decision, parts: VerdictParts): string[] {
 const contending = 0.1;
 
 /** Who else leads how often, and who is tied with the leader. */
-function contenders({ ranked, leader, certainty }: VerdictParts): string[] {
+function contenders(parts: VerdictParts): string[] {
+  const { ranked, leader, certainty } = parts;
   const label = labelsOf(ranked);
   const leads = (id: string) => certainty.candidates[id]!.leadProbability ?? 0;
   const others = ranked
@@ -41,11 +42,16 @@ function contenders({ ranked, leader, certainty }: VerdictParts): string[] {
     .sort((a, b) => leads(b.id) - leads(a.id))
     .slice(0, 2);
   if (others.length === 0) return [];
-  const told = others.map(({ id }) => {
-    const tied = certainty.ties.some((pair) => pair.includes(id) && pair.includes(leader.id));
-    return `${label(id)} in ${inDraws(leads(id))}${tied ? ', which is a tie between the two' : ''}`;
-  });
-  return [`${label(leader.id)} leads in ${inDraws(leads(leader.id))} of the draws, ${told.join(', ')}.`];
+  const told = others.map(({ id }) => `${label(id)} in ${inDraws(leads(id))}`);
+  const tied = tiedWithLeader(parts).filter((candidate) => others.includes(candidate));
+  const against = tied.map(
+    ({ id }) => `of ${label(id)} in ${inDraws(beatProbability(certainty, leader.id, id))}`,
+  );
+  const tie =
+    tied.length === 0 ? '' : ` One against one it is ahead ${against.join(' and ')}: too close to call.`;
+  return [
+    `${label(leader.id)} leads in ${inDraws(leads(leader.id))} of the draws, ${told.join(', ')}.${tie}`,
+  ];
 }
 
 /** What the lesser change does. */

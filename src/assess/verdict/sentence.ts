@@ -1,8 +1,8 @@
 import { inDraws } from '../certainty/sureness.js';
-import { counted, decimal, hours, percent, plain } from '../figures.js';
+import { counted, decimal, hours, percent } from '../figures.js';
 import type { Decision } from './decide.js';
 import { fieldWords, labelsOf, small } from './labels.js';
-import { beatProbability, type VerdictParts } from './verdict-parts.js';
+import { beatProbability, nearestToPassing, tiedWithLeader, type VerdictParts } from './verdict-parts.js';
 
 /** The whole answer in one sentence. */
 export function verdictSentence(decision: Decision, parts: VerdictParts): string {
@@ -15,17 +15,17 @@ export function verdictSentence(decision: Decision, parts: VerdictParts): string
   const leading = inDraws(ofLeader.leadProbability ?? 0);
   switch (decision.kind) {
     case 'none of these':
-      return `None of these: no candidate passes every limit, and ${better}, the nearest, passes in ${passing} of the draws.`;
+      return noneSentence(parts);
     case 'measure first':
       return decision.measurement === null
         ? `Fill in what is missing first: no candidate is known to pass every limit, and ${better} passes what could be judged.`
-        : `Measure ${measured(parts, decision.measurement)} first: knowing it is worth ${plain(decision.measurement.worthScore)} of the score, and until then ${better} leads in ${leading} of the draws.`;
+        : `Measure ${measured(parts, decision.measurement)} first: knowing it would change the choice in ${inDraws(decision.measurement.changedProbability)} of the draws, and until then ${better} leads in ${leading}.`;
     case 'keep with a lesser change':
       return `Keep ${today}, with one change: ${small(decision.change.title)}; it gains ${gained(decision.change.leaderGainRatio ?? 0, better)}, for ${hours(decision.change.burden.workTimeS)} of work instead of ${hours(leader.nominal.reworkTimeS ?? 0)}.`;
     case 'choose':
       return decision.because === 'only hope'
         ? `Choose ${better}: nothing passes on its figures as they stand, but this one does in ${passing} of the draws.`
-        : `Choose ${better}: ${alone(parts) ?? `it leads in ${leading} of the draws`}.`;
+        : `Choose ${better}: ${alone(parts) ?? lead(parts)}.`;
     case 'keep':
       return keepSentence(decision.because, parts, better, today);
     case 'redesign':
@@ -33,6 +33,24 @@ export function verdictSentence(decision: Decision, parts: VerdictParts): string
         ? `Change to ${better}: nothing passes on its figures as they stand, but this one does in ${passing} of the draws.`
         : `Change to ${better}: it beats ${today}, the drive of today, in ${inDraws(beatProbability(certainty, leader.id, baseline!.id))} of the draws${paid(parts)}.`;
   }
+}
+
+function noneSentence({ ranked, certainty }: VerdictParts): string {
+  const nearest = nearestToPassing(ranked, certainty);
+  const passing = inDraws(certainty.candidates[nearest.id]!.passProbability ?? 0);
+  const enough = ranked.some(({ passes }) => passes === true) ? ' in half of the draws' : '';
+  return `None of these: no candidate passes every limit${enough}, and ${labelsOf(ranked)(nearest.id)}, the nearest, passes in ${passing} of the draws.`;
+}
+
+/** How the leader leads; with somebody who is as good, that nobody is clearly ahead comes first. */
+function lead(parts: VerdictParts): string {
+  const { ranked, leader, certainty } = parts;
+  const leads = (id: string) => inDraws(certainty.candidates[id]!.leadProbability ?? 0);
+  const own = `it leads in ${leads(leader.id)} of the draws`;
+  const [tied] = tiedWithLeader(parts);
+  return tied === undefined
+    ? own
+    : `nobody is clearly ahead; ${own}, ${labelsOf(ranked)(tied.id)} in ${leads(tied.id)}`;
 }
 
 /** What a lesser change gains of the score, against what the leader would. */
@@ -62,7 +80,7 @@ function keepSentence(
     return `Keep ${better}: nothing passes on its figures as they stand, but this one does in ${inDraws(ofLeader.passProbability ?? 0)} of the draws.`;
   }
   if (because === 'best') {
-    return `Keep ${better}: ${alone(parts) ?? `it leads in ${inDraws(ofLeader.leadProbability ?? 0)} of the draws`}.`;
+    return `Keep ${better}: ${alone(parts) ?? lead(parts)}.`;
   }
   const beats = inDraws(beatProbability(certainty, leader.id, baseline!.id));
   if (because === 'not sure enough') {

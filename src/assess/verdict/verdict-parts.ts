@@ -20,14 +20,14 @@ export interface VerdictParts {
   payProbability(): number;
   /** Worth most first. */
   measurables: readonly Measurable[];
-  /** Whom the leader is compared with: the drive of today, or the next; null when it is alone. */
+  /** Whom the leader is compared with; null when it is alone: see `contestOf`. */
   against: string | null;
   /** Null where only the ranking was asked for. */
   sensitivity: SensitivityOutcome | null;
 }
 
-/** A candidate that a limit rules out in more draws than this does not lead. */
-const leastPass = 0.5;
+/** A candidate that a limit rules out in more draws than this does not lead. (M25) */
+export const leastPass = 0.5;
 
 /**
  * Who leads in the draws: of the candidates that pass, nominally or in half of the draws or more, the one that leads
@@ -40,11 +40,55 @@ export function leaderOf(
   const passing = ranked.filter(
     ({ id, passes }) => passes === true || (candidates[id]!.passProbability ?? 0) >= leastPass,
   );
-  const most = (of: readonly CandidateAssessment[], figure: (id: string) => number) =>
-    of.reduce((best, candidate) => (figure(candidate.id) > figure(best.id) + 1e-9 ? candidate : best));
-  if (passing.length > 0) return most(passing, (id) => candidates[id]!.leadProbability ?? 0);
+  if (passing.length > 0) return mostOf(passing, (id) => candidates[id]!.leadProbability ?? 0);
   const open = ranked.filter(({ passes }) => passes === null);
-  return open[0] ?? most(ranked, (id) => candidates[id]!.passProbability ?? 0);
+  return open[0] ?? nearestToPassing(ranked, { candidates });
+}
+
+/** The candidate that passes in most draws, the better ranked of equal ones. */
+export const nearestToPassing = (
+  ranked: readonly CandidateAssessment[],
+  { candidates }: Pick<Certainty, 'candidates'>,
+): CandidateAssessment => mostOf(ranked, (id) => candidates[id]!.passProbability ?? 0);
+
+const mostOf = (of: readonly CandidateAssessment[], figure: (id: string) => number) =>
+  of.reduce((best, candidate) => (figure(candidate.id) > figure(best.id) + 1e-9 ? candidate : best));
+
+/**
+ * The leader and whom it is compared with: the drive of today, or, where that leads itself or a limit rules it out,
+ * the one that leads in most of the other draws, better ranked of equal ones. Who is ruled out is no contest.
+ * @returns ids; the leader's alone when nobody stands beside it
+ */
+export function contestOf(
+  ranked: readonly CandidateAssessment[],
+  { candidates }: Pick<Certainty, 'candidates'>,
+  leader: CandidateAssessment,
+  baseline: CandidateAssessment | null,
+): string[] {
+  const others = ranked.filter((one) => one !== leader);
+  if (others.length === 0) return [leader.id];
+  const isRuledOut = ({ id, passes }: CandidateAssessment) =>
+    passes === false && (candidates[id]!.passProbability ?? 0) < leastPass;
+  const stands = baseline !== null && baseline !== leader && !isRuledOut(baseline);
+  const rivals = others.filter((one) => !isRuledOut(one));
+  if (stands) return [leader.id, baseline.id];
+  // Where all others are ruled out, the drive of today is what the leader takes the place of.
+  if (rivals.length === 0) return [leader.id, (others.find((one) => one === baseline) ?? others[0]!).id];
+  return [leader.id, mostOf(rivals, (id) => candidates[id]!.leadProbability ?? 0).id];
+}
+
+/** Who is tied with the leader, the one that leads in most draws first. */
+export function tiedWithLeader({
+  ranked,
+  leader,
+  certainty,
+}: Pick<VerdictParts, 'ranked' | 'leader' | 'certainty'>): CandidateAssessment[] {
+  const leads = ({ id }: CandidateAssessment) => certainty.candidates[id]!.leadProbability ?? 0;
+  return ranked
+    .filter(({ id }) =>
+      certainty.ties.some((pair) => id !== leader.id && pair.includes(id) && pair.includes(leader.id)),
+    )
+    .sort((a, b) => leads(b) - leads(a));
 }
 
 /** P(a beats b) with the user's own weights. */

@@ -1,6 +1,5 @@
 import type { MeasurementAdvice } from '../assessment.js';
 import { inDraws } from '../certainty/sureness.js';
-import { decimal } from '../figures.js';
 import type { Measurable } from './measure-first.js';
 
 /** A smaller change of the score does not show in two digits, and a smaller worth not in three. */
@@ -33,6 +32,7 @@ export function adviceFrom(
         minutes: worth.minutes,
         swing: Math.abs(leadSwingScore),
         worthScore: worth.worthScore,
+        changedProbability: worth.changedProbability,
         precision: worth.precision,
         goesInto: `${knowable.field} in ${fileOf(knowable.path)}`,
       },
@@ -48,15 +48,24 @@ function fileOf(path: string): string {
   return /^packs?\./.test(path) && !path.startsWith('packTemp') ? 'packs.csv' : 'study.csv';
 }
 
+/** How often the first is ahead at both ends of a value; where that hardly differs, only by how much it is. */
+function leadWords(first: string, second: string, ends: Measurable['ends']): string {
+  const ahead = ends.map(({ aheadProbability }) => aheadProbability);
+  const [few, many] = [Math.min(...ahead), Math.max(...ahead)];
+  return many - few >= visiblePass
+    ? `${first} is ahead of ${second} in ${inDraws(many)} of the draws at one end of it and in ${inDraws(few)} at the other`
+    : `it moves by how much ${first} is ahead of ${second}, hardly ever whether it is`;
+}
+
 /** What knowing it would do, in words; empty when nothing that shows. */
 function whyMeasure(
-  { worth, leadSwingScore, passSwings }: Measurable,
+  { worth, leadSwingScore, passSwings, ends }: Measurable,
   label: (id: string) => string,
   pair: readonly string[],
 ): string {
   const parts: string[] = [];
   if (worth.worthScore >= visibleWorth)
-    parts.push(`knowing it is worth ${decimal(worth.worthScore, 3)} of the score`);
+    parts.push(`knowing it would change the choice in ${inDraws(worth.changedProbability)} of the draws`);
   for (const { candidate, low, high } of passSwings) {
     if (Math.abs(high - low) < visiblePass) continue;
     const [few, many] = [Math.min(low, high), Math.max(low, high)];
@@ -66,8 +75,8 @@ function whyMeasure(
   }
   if (Math.abs(leadSwingScore) >= visibleScore) {
     const [first, second] = pair;
-    const lead = second === undefined ? label(first!) : `the lead of ${label(first!)} over ${label(second)}`;
-    parts.push(`it moves ${lead} by ${decimal(Math.abs(leadSwingScore), 2)} of the score`);
+    if (second !== undefined) parts.push(leadWords(label(first!), label(second), ends));
+    else parts.push(`it moves how good ${label(first!)} is`);
   }
   return parts.join('; ');
 }

@@ -2,7 +2,7 @@ import { Sfc32 } from '../../simulate/sampling/sfc32.js';
 import { type DrawnStudy, utilitiesOf } from '../certainty/drawn-study.js';
 import type { WorthOfMeasuring } from '../certainty.js';
 import { tier } from '../choosing/drawn-worths.js';
-import { worthsOfKnowing } from '../sensitivity/worth-of-knowing.js';
+import { type WorthOfKnowing, worthsOfKnowing } from '../sensitivity/worth-of-knowing.js';
 import { inputEnds, meanOver, swingBetween } from './input-ends.js';
 import type { Knowable } from './knowable.js';
 import { precisionOf } from './precision.js';
@@ -41,9 +41,10 @@ export function measureFirst(
   const chosen = utilities.filter(
     (own, place) => pair.includes(drawn.candidateIds[place]!) || own.some((value) => value > 0),
   );
-  const worthsIn = (columns: readonly Float64Array[]) =>
-    worthsOfKnowing(columns, chosen, new Sfc32(seed, 'permutations')).map(({ gainScore }) => gainScore);
-  const worths = worthsIn(all.map(({ values }) => values));
+  const knowing = (columns: readonly Float64Array[]) =>
+    worthsOfKnowing(columns, chosen, new Sfc32(seed, 'permutations'));
+  const worthsIn = (columns: readonly Float64Array[]) => knowing(columns).map(({ gainScore }) => gainScore);
+  const worths = knowing(all.map(({ values }) => values));
   const places = pair.map((id) => drawn.candidateIds.indexOf(id));
   const lead = leadOf(utilities, places);
   // A figure of a third candidate cannot move the lead of one of the two over the other.
@@ -97,13 +98,17 @@ function worthiest(a: Measurable, b: Measurable): number {
   );
 }
 
-function worthOf({ path, field, owner, label, bench }: Knowable, worthScore: number): WorthOfMeasuring {
+function worthOf(
+  { path, field, owner, label, bench }: Knowable,
+  { gainScore: worthScore, changedProbability }: WorthOfKnowing,
+): WorthOfMeasuring {
   return {
     path,
     field,
     owner,
     label,
     worthScore,
+    changedProbability,
     measurable: bench !== null,
     instrument: bench?.instrument ?? '',
     method: bench?.method ?? '',

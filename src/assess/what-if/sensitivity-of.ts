@@ -15,6 +15,8 @@ export interface SensitivityParts {
   study: Study;
   /** In rank order. */
   ranked: readonly CandidateAssessment[];
+  /** The first in rank, and whom it is compared with if anybody: see `contestOf`. */
+  pairIds: readonly string[];
   nominal: readonly NominalJudgement[];
   ensemble: Ensemble;
   /** Whether the draws agree with measurements, and are no longer those of the study's own spreads. */
@@ -27,17 +29,9 @@ export interface SensitivityParts {
 /** What would change the order, without what measurements are worth. */
 export type OrderChanges = Omit<SensitivityOutcome, 'measureFirst'>;
 
-/** The first in rank and the drive of today; where they are the same, the second. */
-function comparedIds(ranked: readonly CandidateAssessment[]): string[] {
-  const [first, second] = ranked;
-  const other = ranked.find((entry) => entry.isBaseline && entry !== first) ?? second;
-  return [first, other].flatMap((candidate) => (candidate === undefined ? [] : [candidate.id]));
-}
-
 /** What would change the order: inputs, groups of inputs, weights. (M24) */
 export function sensitivityOf(parts: SensitivityParts): OrderChanges | null {
-  const { study, ranked, nominal, ensemble, measured, passProbabilities, rerun } = parts;
-  const pairIds = comparedIds(ranked);
+  const { study, ranked, pairIds, nominal, ensemble, measured, passProbabilities, rerun } = parts;
   const [leader, against] = pairIds;
   if (leader === undefined || against === undefined) return null;
   const named = (id: string) => study.candidates.find((candidate) => candidate.id === id)!;

@@ -5,8 +5,9 @@ import type { CalculationLine } from '../assessment.js';
 import { amperes, decimal, effortOf, ohms, plain, positionOf, volts } from '../figures.js';
 import { holdLoadWorking } from './hold-load.js';
 import { from, type LineWriter, section, type Worked } from './line.js';
+import { driveCurrentName, packLine } from './pack-side.js';
 
-/** For each pose that the loop holds: effort, motor current, pack current. (M1–M4, M12, M14, M15) */
+/** For each pose that the loop holds: effort, motor current, what pack and regulator make of it. (M1–M4, M12, M14, M15) */
 export function holdWorking(worked: Worked): CalculationLine[] {
   return heldPoses(worked.study.show.loop).flatMap((cue) => {
     const place = positionOf(cue.fromPosition, worked.prepared.model.load.isHinge);
@@ -23,8 +24,8 @@ function heldPoses(cues: Cue[]): Cue[] {
   );
 }
 
-function currents({ prepared }: Worked, position: number, line: LineWriter): CalculationLine[] {
-  const { model } = prepared;
+function currents(worked: Worked, position: number, line: LineWriter): CalculationLine[] {
+  const { model } = worked.prepared;
   const { drive, bus } = model;
   if (model.unpoweredHold) {
     return [line('Motor current', 'I = 0', 'it locks and the power is off while it holds', '0 A', 'M12')];
@@ -67,12 +68,13 @@ function currents({ prepared }: Worked, position: number, line: LineWriter): Cal
     return [
       ...lines,
       line(
-        'Pack current of one drive',
+        driveCurrentName(bus),
         'I_bus = I',
         amperes(motorA),
         amperes(motorA),
         'no pulses: switched straight to the bus',
       ),
+      packLine(worked, motorA, line),
     ];
   }
   const draw: BusDraw = { powerW: 0, currentA: 0 };
@@ -81,6 +83,7 @@ function currents({ prepared }: Worked, position: number, line: LineWriter): Cal
   const duty = Math.min(1, (motorA * drive.resistanceOhm) / bus.nominalV);
   const blend = motorA > 0 ? draw.currentA / motorA : 0;
   const modelledA = draw.powerW / bus.nominalV + draw.currentA;
+  const busA = correction * modelledA;
   lines.push(
     line(
       'Duty of the pulses',
@@ -97,7 +100,7 @@ function currents({ prepared }: Worked, position: number, line: LineWriter): Cal
       from('M15', 'mohan'),
     ),
     line(
-      'Pack current of one drive',
+      driveCurrentName(bus),
       'I_bus = I·[D + χ·(1 − D)]',
       `${amperes(motorA)} · [${plain(duty)} + ${decimal(blend, 3)} · ${plain(1 - duty)}]`,
       amperes(modelledA),
@@ -110,12 +113,12 @@ function currents({ prepared }: Worked, position: number, line: LineWriter): Cal
         'Corrected by the measured hold current',
         'κ·I_bus',
         `${plain(correction)} · ${amperes(modelledA)}`,
-        amperes(correction * modelledA),
+        amperes(busA),
         'M15; measured',
       ),
     );
   }
-  return lines;
+  return [...lines, packLine(worked, busA, line)];
 }
 
 /** The blend with its numbers put in. */

@@ -3,6 +3,7 @@ import type { LoopEnergy } from '../../simulate/outcome.js';
 import type { CalculationLine } from '../assessment.js';
 import { amperes, joules, minutes, percent, plain, volts } from '../figures.js';
 import { from, type LineWriter, section, type Worked } from './line.js';
+import { holdEnergyWorking } from './pack-side.js';
 
 /** From the energy of one loop to the minutes on one pack, by pocket calculator and by the run-down. (M17, M18) */
 export function supplyWorking(worked: Worked): CalculationLine[] {
@@ -13,6 +14,7 @@ export function supplyWorking(worked: Worked): CalculationLine[] {
   const { bus } = worked.prepared.model;
   const loopJ = totalJ(energy);
   const lines = [
+    ...holdEnergyWorking(worked, line),
     line(
       'Energy of one loop',
       'E = moving + holding + resting + idle + loads',

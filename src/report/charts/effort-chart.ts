@@ -1,7 +1,8 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
+import type { Band } from '../../assess/certainty.js';
 import { bandOf, type ReportContext } from '../context.js';
 import type { ChartContent } from '../template/fill-template.js';
-import { banded } from '../words/bands.js';
+import { banded, bandedWithUnit } from '../words/bands.js';
 import { none, withReading } from '../words/figures.js';
 import { chartContent, rankedLabel, shortened, thinned } from './chart-content.js';
 import { cueBands } from './cue-bands.js';
@@ -34,11 +35,22 @@ export function effortFinding(context: ReportContext): string {
     context.phrases('effort-share', {
       candidate: candidate.label,
       most: withReading(Math.max(...sharesOf(candidate)), 'percent'),
+      shaken: bandedWithUnit(
+        shareBand(bandOf(candidate, 'torqueMarginRatio')),
+        inverse(candidate.nominal.torqueMarginRatio),
+        'percent',
+      ),
       margin: banded(bandOf(candidate, 'torqueMarginRatio'), candidate.nominal.torqueMarginRatio, 'ratio'),
     }),
   );
   return each.length === 0 ? none : each.join(' ');
 }
+
+const inverse = (marginRatio: number | null): number | null => marginRatio && 1 / marginRatio;
+
+/** The share of its strength that a drive needs, from the torque margin: the largest of one is the least of the other. */
+const shareBand = (margin: Band | null): Band | null =>
+  margin && { ...margin, p10: 1 / margin.p90, median: 1 / margin.median, p90: 1 / margin.p10 };
 
 function playingOf(context: ReportContext): CandidateAssessment[] {
   return context.focus.filter((candidate) => candidate.series.loop.timesS.length > 1);

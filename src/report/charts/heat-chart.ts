@@ -4,6 +4,7 @@ import type { HeatSeries } from '../../simulate/outcome.js';
 import type { ReportContext } from '../context.js';
 import type { ChartContent } from '../template/fill-template.js';
 import { withReading } from '../words/figures.js';
+import { heatReadings } from '../words/survivable.js';
 import { chartContent, rankedLabel, shortened, thinned } from './chart-content.js';
 import { spreadApart } from './spread-apart.js';
 
@@ -30,8 +31,9 @@ export function heatHeldChart(context: ReportContext): ChartContent | null {
 
 function heatChart(
   context: ReportContext,
-  seriesOf: (candidate: CandidateAssessment) => HeatSeries,
+  wholeOf: (candidate: CandidateAssessment) => HeatSeries,
 ): ChartContent | null {
+  const seriesOf = (candidate: CandidateAssessment) => lived(context, candidate, wholeOf(candidate));
   const shown = context.focus.filter((candidate) => seriesOf(candidate).timesS.length > 1);
   if (shown.length === 0) return null;
   const rows = shown.flatMap((candidate) => [
@@ -55,7 +57,7 @@ function heatChart(
     end: endMinutes * 1.42,
     temperature_unit: context.units.temperature.unit,
   };
-  const alternative = heatFinding(context, seriesOf);
+  const alternative = heatFinding(context, wholeOf);
   return chartContent(context, { name: 'heat-over-time', values, alternative, aspectRatio: 0.4 });
 }
 
@@ -102,18 +104,23 @@ function heatLimits(context: ReportContext, shown: CandidateAssessment[]) {
 
 /** Where the lines end, with what they are. */
 function lineEnds(
-  { units: { temperature } }: ReportContext,
+  context: ReportContext,
   shown: CandidateAssessment[],
   seriesOf: (candidate: CandidateAssessment) => HeatSeries,
 ) {
   return shown.flatMap((candidate, index) => {
+    const { temperature } = context.units;
     const { windingTemperaturesK, caseTemperaturesK } = seriesOf(candidate);
     const end = (part: Part, temperatureK: number) => ({
       colour: lineColours[index]!,
       temperature: temperature.valueOf(temperatureK),
       note: `${candidate.rank} ${part} ${withReading(temperatureK, temperature)}`,
     });
-    return [end('winding', windingTemperaturesK.at(-1)!), end('case', caseTemperaturesK.at(-1)!)];
+    const [windingK, caseK] = [windingTemperaturesK.at(-1)!, caseTemperaturesK.at(-1)!];
+    const note = context.phrases('heat-burns-out', { rank: String(candidate.rank) });
+    return burnsOut(context, candidate, seriesOf(candidate))
+      ? [{ ...end('winding', windingK), note }]
+      : [end('winding', windingK), end('case', caseK)];
   });
 }
 
@@ -130,16 +137,34 @@ function endNotes(
   return ends.map((end, index) => ({ ...end, minutes, note_temperature: places[index]! }));
 }
 
+/** Whether a run of temperatures ends with the winding past its limit. */
+const burnsOut = (context: ReportContext, candidate: CandidateAssessment, heat: HeatSeries): boolean =>
+  (heat.windingTemperaturesK.at(-1) ?? 0) > heatReadings(context, candidate).windingEndK;
+
+/** The temperatures up to the moment in which the winding passes its limit: there is no drive afterwards. */
+function lived(context: ReportContext, candidate: CandidateAssessment, heat: HeatSeries): HeatSeries {
+  const { windingEndK } = heatReadings(context, candidate);
+  const last = heat.windingTemperaturesK.findIndex((temperatureK) => temperatureK > windingEndK);
+  const end = last < 0 ? heat.timesS.length : last + 1;
+  return {
+    timesS: heat.timesS.slice(0, end),
+    windingTemperaturesK: heat.windingTemperaturesK.slice(0, end),
+    caseTemperaturesK: heat.caseTemperaturesK.slice(0, end),
+  };
+}
+
 /** Where each line ends. */
 function heatFinding(
   context: ReportContext,
-  seriesOf: (candidate: CandidateAssessment) => HeatSeries,
+  wholeOf: (candidate: CandidateAssessment) => HeatSeries,
 ): string {
   return context.focus
-    .filter((candidate) => seriesOf(candidate).timesS.length > 1)
+    .filter((candidate) => wholeOf(candidate).timesS.length > 1)
     .map((candidate) => {
-      const { timesS, windingTemperaturesK, caseTemperaturesK } = seriesOf(candidate);
-      return context.phrases('heat-finding', {
+      const heat = lived(context, candidate, wholeOf(candidate));
+      const { timesS, windingTemperaturesK, caseTemperaturesK } = heat;
+      const phrase = burnsOut(context, candidate, heat) ? 'heat-finding-past' : 'heat-finding';
+      return context.phrases(phrase, {
         candidate: candidate.label,
         time: withReading(timesS.at(-1)!, 'minutes'),
         winding: withReading(windingTemperaturesK.at(-1)!, context.units.temperature),

@@ -2,6 +2,7 @@ import type { CandidateAssessment } from '../../assess/assessment.js';
 import type { ReportContext } from '../context.js';
 import type { ChartContent } from '../template/fill-template.js';
 import { current } from '../words/figures.js';
+import { type MeasuredHold, measuredHold } from '../words/measured-hold.js';
 import { holdCurrentWords } from '../words/outcome-words.js';
 import { brokenLabel, chartContent } from './chart-content.js';
 
@@ -14,6 +15,8 @@ export function positionHolders(context: ReportContext): CandidateAssessment[] {
   );
 }
 
+const usedNote = ', used';
+
 /** More drives would not fit beside the other chart; the rest stand on their own pages. */
 const mostDrives = 3;
 
@@ -23,7 +26,7 @@ export function holdCurrentChart(context: ReportContext): ChartContent | null {
   if (holders.length === 0) return null;
   const groups = holders
     .slice(0, mostDrives)
-    .map((candidate) => figureRows(candidate, readingOf(context, candidate)));
+    .map((candidate) => figureRows(candidate, measuredHold(context, candidate)));
   // A row without a bar parts one drive from the next.
   const rows = groups.flat();
   const keys = groups.flatMap((group, index) => [...group.map((row) => row.key), ` ${index}||`]).slice(0, -1);
@@ -35,50 +38,48 @@ export function holdCurrentChart(context: ReportContext): ChartContent | null {
 
 /** Names the three figures of each drive and the one that the result uses. */
 function holdCurrentFinding(context: ReportContext): string {
-  const each = positionHolders(context).map(({ label, nominal }) =>
-    context.phrases('hold-current-figures', {
+  const each = positionHolders(context).map((candidate) => {
+    const { label, nominal } = candidate;
+    return context.phrases('hold-current-figures', {
       candidate: label,
-      linear: current(nominal.holdCurrentLinearRuleA),
-      pulses: current(nominal.holdCurrentPulseModelA),
-      measured: current(nominal.holdCurrentMeasuredA),
+      linear: current(nominal.holdPackCurrentLinearRuleA),
+      pulses: current(nominal.holdPackCurrentPulseModelA),
+      measured: current(measuredHold(context, candidate)?.currentA),
       used: holdCurrentWords[nominal.holdCurrentUsed],
-    }),
-  );
+    });
+  });
   return each.join(' ');
 }
 
-/** What was read on the drive of today; the draws follow it. */
-function readingOf({ assessment }: ReportContext, { isBaseline }: CandidateAssessment): number | null {
-  const reading = assessment.study.measured.find(({ quantity }) => quantity === 'hold_current');
-  return isBaseline ? (reading?.value ?? null) : null;
+/** What the measured figures among them do to the result. */
+export function measuredHoldWords(context: ReportContext): string {
+  const uses = positionHolders(context).map((candidate) => measuredHold(context, candidate)?.use);
+  const said = (['replaces', 'weights'] as const).filter((use) => uses.includes(use));
+  return (said.length === 0 ? ['none'] : said)
+    .map((use) => context.phrases(`hold-measured-${use}`, {}))
+    .join(' ');
 }
 
-function figureRows({ id, rank, label, nominal }: CandidateAssessment, readingA: number | null) {
+function figureRows({ id, rank, label, nominal }: CandidateAssessment, measured: MeasuredHold | null) {
   const figures = [
-    { figure: 'linear rule', amperes: nominal.holdCurrentLinearRuleA, used: false },
+    { figure: 'linear rule', amperes: nominal.holdPackCurrentLinearRuleA, note: '' },
     {
       figure: 'pulse model',
-      amperes: nominal.holdCurrentPulseModelA,
-      used: nominal.holdCurrentUsed === 'pulse-model',
+      amperes: nominal.holdPackCurrentPulseModelA,
+      note: nominal.holdCurrentUsed === 'pulse-model' ? usedNote : '',
     },
     {
       figure: 'measured',
-      amperes: nominal.holdCurrentMeasuredA ?? readingA,
-      used: nominal.holdCurrentUsed === 'measured',
+      amperes: measured?.currentA ?? null,
+      note: measured?.use === 'weights' ? ', weights the draws' : usedNote,
     },
   ];
   const name = brokenLabel(`${rank} ${label}`, 19);
-  return figures.map(({ figure, amperes, used }) => ({
+  return figures.map(({ figure, amperes, note }) => ({
     // The parts behind the bars are axis labels: the drive's name beside the middle one of its figures, or above the first.
     key: `${id} ${figure}|${figure === 'pulse model' ? name : ''}|${figure === 'linear rule' ? name : ''}`,
     amperes: amperes ?? 0,
-    used,
-    note: noteOf(figure, amperes, used),
+    used: note === usedNote && amperes !== null,
+    note: amperes === null ? `not ${figure}` : `${figure} ${current(amperes)}${note}`,
   }));
-}
-
-function noteOf(figure: string, amperes: number | null, used: boolean): string {
-  if (amperes === null) return `not ${figure}`;
-  const use = used ? ', used' : figure === 'measured' ? ', in the draws' : '';
-  return `${figure} ${current(amperes)}${use}`;
 }

@@ -12,7 +12,7 @@ interface Row {
   minutes: number;
   high: number;
   nominal: number | null;
-  /** Where the note begins: right of everything that is drawn. */
+  /** Where the note begins in the chart without intervals; with them all notes stand in a column at the right. */
   start: number;
   role: string;
   passes: boolean;
@@ -61,7 +61,8 @@ function runtimeRow(context: ReportContext, candidate: CandidateAssessment): Row
     start: Math.max(high, minutes(runtimeS)),
     role: roleOf(context, candidate),
     passes: !failed,
-    note: `${runs ? figure : 'no runtime'}${failed && runs ? ' ✗ fails' : ''}`,
+    // Beside the column of intervals there is no room for it: hollow bars say the same.
+    note: `${runs ? figure : 'no runtime'}${failed && runs && band === null ? ' ✗ fails' : ''}`,
   };
 }
 

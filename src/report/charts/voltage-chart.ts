@@ -1,8 +1,9 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
 import type { RunDownBand } from '../../assess/certainty.js';
-import type { ReportContext } from '../context.js';
+import { bandOf, type ReportContext } from '../context.js';
 import type { ChartContent } from '../template/fill-template.js';
-import { duration, fixed, joined, none, withReading } from '../words/figures.js';
+import { bandedWithUnit } from '../words/bands.js';
+import { duration, fixed, joined, none } from '../words/figures.js';
 import { endReasonWords } from '../words/outcome-words.js';
 import { chartContent, rankedLabel, shortened, thinned } from './chart-content.js';
 
@@ -129,13 +130,12 @@ function runEnds(runs: Run[], lowest: number, span: number) {
     const others = runs.slice(0, index).map((one) => one.endS);
     const isClose = others.some((other) => Math.abs(other - endS) < longest * 0.95);
     const last = timesS.findLastIndex((timeS) => timeS <= endS);
-    const [low, , high] = (band?.endTimesS ?? []).map((timeS) => fixed(timeS / 60, 0));
-    const range = band === null ? '' : ` (${low}–${high})`;
     return {
       series: seriesLabel(candidate),
       minutes: endS / 60,
       volts: voltagesV[last]!,
-      note: `${withReading(endS, 'minutes')}${range}: ${reason}`,
+      // The figures of page one: the run that is drawn is the draw nearest to them.
+      note: `${bandedWithUnit(band && bandOf(candidate, 'runtimeS'), endS, 'minutes')}: ${reason}`,
       side: endS > longest * 0.55 ? 'right' : 'left',
       note_volts: lowest - span * (isClose ? 0.26 : 0.12),
       bottom: lowest - span * 0.04,

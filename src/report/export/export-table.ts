@@ -7,7 +7,7 @@ import type { Results } from '../results.js';
 import { cleanText } from '../words/clean.js';
 import { limitDemand } from '../words/criterion-words.js';
 import { displayReadings } from '../words/figures.js';
-import { endReasonWords, unpoweredHoldWords } from '../words/outcome-words.js';
+import { endReasonWords, lockingWords, unpoweredWords } from '../words/outcome-words.js';
 import { type ExportedOutcome, exportedOutcomes } from './exported-outcomes.js';
 
 /** A cell for a spreadsheet: a number stays one; null is blank. */
@@ -59,7 +59,8 @@ function candidateColumns({ certainty }: Results): Column[] {
       header: 'run ends by',
       cell: ({ nominal }) => (nominal.endReason ? endReasonWords[nominal.endReason] : null),
     },
-    { header: 'holds without power', cell: ({ nominal }) => unpoweredHoldWords[nominal.locking] },
+    { header: 'without power', cell: ({ nominal }) => unpoweredWords(nominal) },
+    { header: 'its gears', cell: ({ nominal }) => lockingWords[nominal.locking] },
     { header: 'fits its space', cell: ({ nominal }) => yesNo(nominal.fits) },
   ];
 }

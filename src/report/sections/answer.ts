@@ -1,7 +1,8 @@
+import { countText } from '../../assess/figures.js';
 import { runtimeChart } from '../charts/runtime-chart.js';
 import type { ReportContext } from '../context.js';
 import type { Block, Inline } from '../document.js';
-import { countText, rankingTable, roomyRows } from '../tables/ranking-table.js';
+import { rankingTable, roomyRows } from '../tables/ranking-table.js';
 import type { Filling, Values } from '../template/fill-template.js';
 import { plain } from '../template/inline.js';
 import { confidenceWords } from '../words/confidence.js';

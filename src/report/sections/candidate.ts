@@ -3,7 +3,7 @@ import type { Finding } from '../../drives/finding.js';
 import { driveTypes } from '../../drives/registry.js';
 import type { DriveSheet } from '../../drives/sheet.js';
 import type { Provenance } from '../../study/provenance.js';
-import type { ReportContext } from '../context.js';
+import { bandOf, type ReportContext } from '../context.js';
 import type { Block, Fact } from '../document.js';
 import { figureTable } from '../tables/figure-table.js';
 import { limitsTable } from '../tables/limits-table.js';
@@ -18,8 +18,15 @@ import {
 import { heatOutcomes, powerCutTable, pushOutcomes } from '../tables/safety-tables.js';
 import type { Filling, Values } from '../template/fill-template.js';
 import { plain } from '../template/inline.js';
+import { probability } from '../words/bands.js';
 import { capitalised, duration, fixed, sentence } from '../words/figures.js';
-import { fieldWords, lockingWords, noRuntimeReason, withCurrency } from '../words/outcome-words.js';
+import {
+  fieldWords,
+  lockingWords,
+  noRuntimeReason,
+  unpoweredWords,
+  withCurrency,
+} from '../words/outcome-words.js';
 import { cautionLine } from './cautions.js';
 
 /** One page per candidate, in rank order. */
@@ -29,7 +36,7 @@ export function candidateSections(context: ReportContext): Filling[] {
 
 function candidateValues(context: ReportContext, candidate: CandidateAssessment): Values {
   const { nominal } = candidate;
-  const left = [packOutcomes(candidate), holdOutcomes(candidate), heatOutcomes(context, candidate)];
+  const left = [packOutcomes(candidate), holdOutcomes(context, candidate), heatOutcomes(context, candidate)];
   const middle = [
     moveOutcomes(candidate),
     motorOutcomes(context, candidate),
@@ -48,10 +55,12 @@ function candidateValues(context: ReportContext, candidate: CandidateAssessment)
     runs: nominal.runtimeS !== null,
     runtime: duration(nominal.runtimeS),
     no_runtime_reason: nominal.runtimeS === null ? noRuntimeReason(candidate) : '',
-    locking: lockingWords[nominal.locking],
+    unpowered: unpoweredValue(context, candidate),
+    gears: lockingWords[nominal.locking],
     source_line: sourceLine(context, source),
     listed: { blocks: listedFacts(context, candidate) },
-    findings: { blocks: findingBlocks(candidate.findings) },
+    findings: { blocks: findingBlocks(candidate.findings.filter((one) => !isOfUse(one))) },
+    in_use: { blocks: findingBlocks(candidate.findings.filter(isOfUse)) },
     assumed: { blocks: assumedList(candidate) },
     limits: { blocks: candidate.limits.length === 0 ? [] : [limitsTable(context, candidate)] },
     outcomes_left: { blocks: [figureTable(left)] },
@@ -59,6 +68,15 @@ function candidateValues(context: ReportContext, candidate: CandidateAssessment)
     outcomes_right: { blocks: [powerCutTable(context, candidate), figureTable(right)] },
     cautions: cautionLine(context, candidate.id),
   };
+}
+
+/** What it does without power by the nominal figures, and how often it falls in the draws where that is not the same. */
+function unpoweredValue(context: ReportContext, candidate: CandidateAssessment): string {
+  const does = unpoweredWords(candidate.nominal);
+  const share = bandOf(candidate, 'fallS')?.occursFraction ?? 0;
+  return does === 'falls' || share < 0.005
+    ? does
+    : context.phrases('unpowered-may-fall', { does, share: probability(share) });
 }
 
 /** Where the figures come from, with the maker's own note; empty when nobody said. */
@@ -92,6 +110,12 @@ const findingWords: Record<Finding['severity'], string> = {
   odd: 'Odd',
   note: 'Note',
 };
+
+/** What came out of the computation, where the listing itself may well be true. */
+const isOfUse = ({ code }: Finding): boolean =>
+  ['slower-when-warm', 'cannot-hold-when-warm', 'passes-on-paper', 'unpowered-hold-not-honoured'].includes(
+    code,
+  );
 
 function findingBlocks(findings: Finding[]): Block[] {
   if (findings.length === 0) return [];

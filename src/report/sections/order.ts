@@ -1,3 +1,4 @@
+import { countText } from '../../assess/figures.js';
 import { acceptabilityChart, acceptabilityFinding } from '../charts/acceptability-chart.js';
 import { breakEvenChart, valueParts } from '../charts/break-even-chart.js';
 import { nominalLead, showsTurn, swingsChart } from '../charts/swings-chart.js';
@@ -99,9 +100,12 @@ function ownWeightWords({ assessment: { study } }: ReportContext): string {
 function calibrationWords(context: ReportContext): string {
   const calibration = context.assessment.certainty?.calibration;
   if (!calibration) return '';
-  const { contradiction, bandsGiven, effectiveSampleSize, temper } = calibration;
+  const { contradiction, bandsGiven, effectiveSampleSize, comparedDrawCount, temper } = calibration;
   const parts = [
-    context.phrases('calibration-sample', { count: fixed(effectiveSampleSize, 0) }),
+    context.phrases('calibration-sample', {
+      count: countText(Math.round(effectiveSampleSize)),
+      compared: countText(comparedDrawCount),
+    }),
     ...(temper < 1 ? [context.phrases('calibration-tempered', { share: fixed(temper, 2) })] : []),
     ...(bandsGiven ? [] : [context.phrases('calibration-no-bands')]),
     ...(contradiction

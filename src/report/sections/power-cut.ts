@@ -17,6 +17,7 @@ export function powerCutSection(context: ReportContext): Filling[] {
     finding: `${listed(context.focus.map((candidate) => `${candidate.label} ${fallWords(context, candidate)}`))}.`,
     power_cuts: { blocks: [powerCutsTable(context)] },
     contacts: { blocks: [contactTable(context)] },
+    at_tip: context.assessment.study.feature.kind === 'hinge' ? context.phrases('at-tip') : '',
     has_push: charts['push-force'] !== null,
     has_crush: charts['crush-force'] !== null,
   };

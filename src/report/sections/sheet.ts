@@ -1,7 +1,7 @@
+import { countText } from '../../assess/figures.js';
 import type { SafetyFigures } from '../../assess/safety/safety-figures.js';
 import type { ReportContext } from '../context.js';
 import type { Block } from '../document.js';
-import { countText } from '../tables/ranking-table.js';
 import { fallValues } from '../tables/sheet-fall.js';
 import { furtherValues } from '../tables/sheet-further.js';
 import { headlineValues } from '../tables/sheet-headlines.js';

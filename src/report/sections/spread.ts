@@ -1,6 +1,6 @@
+import { countText } from '../../assess/figures.js';
 import type { ReportContext } from '../context.js';
 import type { Block } from '../document.js';
-import { countText } from '../tables/ranking-table.js';
 import { spreadTable } from '../tables/spread-table.js';
 import type { Filling } from '../template/fill-template.js';
 

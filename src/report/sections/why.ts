@@ -1,7 +1,7 @@
 import { currentChart, currentFinding } from '../charts/current-chart.js';
 import { effortChart, effortFinding } from '../charts/effort-chart.js';
 import { energyChart, energyFinding } from '../charts/energy-chart.js';
-import { holdCurrentChart, positionHolders } from '../charts/hold-current-chart.js';
+import { holdCurrentChart, measuredHoldWords, positionHolders } from '../charts/hold-current-chart.js';
 import { voltageChart, voltageFinding } from '../charts/voltage-chart.js';
 import type { ReportContext } from '../context.js';
 import type { ChartContent, Filling, Values } from '../template/fill-template.js';
@@ -33,6 +33,7 @@ export function whySection(context: ReportContext): Filling[] {
     effort_finding: effortFinding(context),
     current_finding: currentFinding(context),
     holder_count: counted(positionHolders(context).length, 'drive'),
+    hold_measured: measuredHoldWords(context),
     without_runtime: listed(idle.map((candidate) => candidate.label)),
     protection_advice: advice?.advice ?? '',
   };

@@ -12,15 +12,16 @@ import { cell, figureColumn, wordColumn } from './cells.js';
 export function powerCutsTable(context: ReportContext): TableBlock {
   const hasDraws = context.assessment.certainty !== null;
   const { unit } = context.units.speed;
+  const moving = context.assessment.study.feature.kind === 'hinge' ? 'tip' : 'speed';
   return candidateTable(context, {
     share: 2.4,
     columns: [
-      wordColumn('Unpowered it', 1.7),
+      wordColumn('Its gears', 1.7),
       figureColumn('Open leads', 's', 0.9),
-      figureColumn('tip', unit, 0.7),
+      figureColumn(moving, unit, 0.7),
       figureColumn('energy', 'J', 0.9),
       figureColumn('Shorted', 's', 0.9),
-      figureColumn('tip', unit, 0.7),
+      figureColumn(moving, unit, 0.7),
       figureColumn('energy', 'J', 0.9),
       wordColumn('Decides', 0.9),
       ...(hasDraws ? [figureColumn('Falls in', '% of draws', 1)] : []),
@@ -82,7 +83,7 @@ export function contactTable(context: ReportContext): TableBlock {
         ...(isHinge ? [cell(force.show(nominal.crushForceAtTipN))] : []),
       ];
     },
-    note: context.phrases('contact-note'),
+    note: context.phrases('contact-note', { where: isHinge ? context.phrases('at-tip') : '' }),
   });
 }
 

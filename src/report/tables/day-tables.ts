@@ -1,6 +1,8 @@
 import type { DayPlan, DayStatus } from '../../assess/day/day-plan.js';
+import { surelyDone } from '../../assess/day/drawn-day.js';
 import { labelOf, planOf, type ReportContext } from '../context.js';
 import type { Block, TableBlock, TableRow } from '../document.js';
+import { probability } from '../words/bands.js';
 import { capitalised, none, readings, sentence } from '../words/figures.js';
 import { candidateTable } from './candidate-table.js';
 import { cell, figureColumn, head, wordColumn } from './cells.js';
@@ -12,6 +14,20 @@ const statusWords: Record<DayStatus, { text: string; tone?: 'good' | 'bad' }> = 
   'stretch-too-long': { text: '✗ a stretch is too long', tone: 'bad' },
   'cannot-play': { text: '✗ cannot play the show', tone: 'bad' },
 };
+
+/** How a day goes in few words: never a tick for what the draws do not promise. */
+function dayWords({ status, doneProbability }: DayPlan): { text: string; tone?: 'good' | 'bad' } {
+  const told = statusWords[status];
+  if (doneProbability === null || doneProbability >= surelyDone || told.tone === 'bad') return told;
+  const text = `done in ${probability(doneProbability)} of draws`;
+  return doneProbability < 0.5 ? { text: `✗ ${text}`, tone: 'bad' } : { text };
+}
+
+/** How many packs a day takes: in nine draws in ten, or by the nominal figures where nothing is drawn. */
+export function packsText({ doneProbability, packsSureCount, packsNeededCount }: DayPlan): string {
+  const count = doneProbability === null ? packsNeededCount : packsSureCount;
+  return count === null ? none : String(count);
+}
 
 /** What each block of the day takes with one candidate. */
 export function blocksTable(context: ReportContext, plan: DayPlan): Block[] {
@@ -63,15 +79,17 @@ export function plansTable(context: ReportContext): TableBlock {
     ],
     cells: (candidate) => {
       const plan = planOf(context, candidate);
-      const { text, tone } = plan ? statusWords[plan.status] : { text: none };
+      const { text, tone } = plan ? dayWords(plan) : { text: none };
       return [
         cell(text, tone),
-        cell(plan?.packsNeededCount == null ? none : String(plan.packsNeededCount)),
+        cell(plan ? packsText(plan) : none),
         cell(plan ? String(plan.swapCount) : none),
         cell(readings.minutes.show(plan?.swapWorkTimeS)),
         cell(plan ? readings.minutes.show(plan.darkS) : none),
         cell(readings.minutes.show(plan?.warningToEndS)),
-        cell(mass.show(plan?.neededBodyMassKg)),
+        cell(
+          mass.show(plan && (plan.doneProbability === null ? plan.neededBodyMassKg : plan.sureBodyMassKg)),
+        ),
       ];
     },
     highlighted: ({ id }) => toldAsBuilt && id === context.assessment.day?.candidate,

@@ -1,8 +1,10 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
+import { destroyedCaseK } from '../../assess/thresholds.js';
 import { bandOf, type ReportContext } from '../context.js';
 import type { TableBlock, TableCell } from '../document.js';
 import { banded } from '../words/bands.js';
-import { none, readings, withReading } from '../words/figures.js';
+import { none, type Reading, withReading } from '../words/figures.js';
+import { heatReadings } from '../words/survivable.js';
 import { candidateTable } from './candidate-table.js';
 import { cell, figureColumn, wordColumn } from './cells.js';
 
@@ -19,10 +21,12 @@ export function heatTable(context: ReportContext): TableBlock {
       figureColumn('Case, held for ever', unit, 1.1),
       figureColumn('Winding limit', unit, 0.9),
       wordColumn('Held, the limit comes', 1.5),
-      ...(hasShare ? [figureColumn('On-time, allowed', '%', 1.2)] : []),
+      ...(hasShare ? [wordColumn('On-time', 1.4)] : []),
     ],
     cells: (candidate) => heatCells(context, candidate, hasShare),
-    note: context.phrases(hasShare ? 'heat-note-share' : 'heat-note'),
+    note: context.phrases(hasShare ? 'heat-note-share' : 'heat-note', {
+      destroyed: withReading(destroyedCaseK, context.units.temperature),
+    }),
     roomy: true,
   });
 }
@@ -30,14 +34,15 @@ export function heatTable(context: ReportContext): TableBlock {
 function heatCells(context: ReportContext, candidate: CandidateAssessment, hasShare: boolean): TableCell[] {
   const { nominal } = candidate;
   const { temperature } = context.units;
+  const reads = heatReadings(context, candidate);
   const sheet = context.assessment.study.candidates.find((one) => one.id === candidate.id)?.sheet;
-  const settled = (value: number | null): TableCell =>
-    value === null && nominal.thermalRunaway ? cell('never settles', 'bad') : cell(temperature.show(value));
+  const settled = (value: number | null, { show }: Reading): TableCell =>
+    value === null && nominal.thermalRunaway ? cell('never settles', 'bad') : cell(show(value));
   return [
-    cell(banded(bandOf(candidate, 'windingTemperatureK'), nominal.windingTemperatureK, temperature)),
-    cell(banded(bandOf(candidate, 'caseTemperatureK'), nominal.caseTemperatureK, temperature)),
-    settled(nominal.settledHoldWindingK),
-    settled(nominal.settledHoldCaseK),
+    cell(banded(bandOf(candidate, 'windingTemperatureK'), nominal.windingTemperatureK, reads.winding)),
+    cell(banded(bandOf(candidate, 'caseTemperatureK'), nominal.caseTemperatureK, reads.case)),
+    settled(nominal.settledHoldWindingK, reads.winding),
+    settled(nominal.settledHoldCaseK, reads.case),
     cell(temperature.show(sheet?.windingLimitK)),
     cell(limitWords(candidate), nominal.timeToLimitHoldingS === null ? undefined : 'bad'),
     ...(hasShare ? [cell(shareWords(nominal.onShareFraction, sheet?.onShareFraction ?? null))] : []),
@@ -53,6 +58,6 @@ function limitWords({ nominal }: CandidateAssessment): string {
 
 function shareWords(worst: number | null, allowed: number | null): string {
   if (worst === null) return none;
-  const share = readings.percent.show(worst);
-  return allowed === null ? share : `${share} of ${readings.percent.show(allowed)}`;
+  const runs = `runs ${withReading(worst, 'percent')}`;
+  return allowed === null ? runs : `${runs}, rated ${withReading(allowed, 'percent')}`;
 }

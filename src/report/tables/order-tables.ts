@@ -54,13 +54,12 @@ export function flipTable(context: ReportContext): Block[] {
 export function measureTable(context: ReportContext, advice: MeasurementAdvice[]): Block[] {
   if (advice.length === 0) return [];
   const shown = advice.slice(0, mostMeasurements);
-  const hasWorth = shown.some(({ worthScore }) => (worthScore ?? 0) >= leastWorth);
+  const hasDraws = shown.some(({ worthScore }) => worthScore !== undefined);
   const rows = shown.map(
     (one): TableRow => ({
       cells: [
         head(capitalised(withOwner(context, one.label, one.candidate))),
-        ...(hasWorth ? [cell(worthText(one.worthScore))] : []),
-        cell(fixed(one.swing, 2)),
+        ...(hasDraws ? [cell(choiceText(one))] : []),
         cell(capitalised(one.method)),
         cell(capitalised(one.instrument)),
         cell(fixed(one.minutes, 0)),
@@ -71,8 +70,7 @@ export function measureTable(context: ReportContext, advice: MeasurementAdvice[]
   );
   const columns = [
     wordColumn('What', 2.2),
-    ...(hasWorth ? [figureColumn('Worth', 'score', 0.7)] : []),
-    figureColumn('Moves lead', 'score', 0.7),
+    ...(hasDraws ? [figureColumn('Changes the choice in', '% of draws', 0.9)] : []),
     wordColumn('How', 3),
     wordColumn('With', 1.3),
     figureColumn('Takes', 'min', 0.6),
@@ -82,9 +80,8 @@ export function measureTable(context: ReportContext, advice: MeasurementAdvice[]
   return [{ kind: 'table', title: '', columns, rows, note: [], rowHeads: true, compact: true }];
 }
 
-function worthText(worth: number | undefined): string {
-  if (worth === undefined) return none;
-  return worth > 0 && worth < leastWorth ? '<0.001' : fixed(worth, 3);
+function choiceText({ worthScore = 0, changedProbability = 0 }: MeasurementAdvice): string {
+  return worthScore < leastWorth ? 'none' : probabilityNumber(changedProbability);
 }
 
 /** Who leads in how many draws when somebody else sets the weights; the user's own weights come first. */

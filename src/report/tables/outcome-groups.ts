@@ -1,7 +1,8 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
 import { driveTypes } from '../../drives/registry.js';
 import type { ReportContext } from '../context.js';
-import { endReasonWords, holdCurrentWords, unpoweredHoldWords } from '../words/outcome-words.js';
+import { measuredHold } from '../words/measured-hold.js';
+import { endReasonWords, holdCurrentWords, lockingWords } from '../words/outcome-words.js';
 import { type FigureRow, figure, words, yesNo } from './figure-table.js';
 
 export interface OutcomeGroup {
@@ -26,19 +27,22 @@ export function packOutcomes({ nominal }: CandidateAssessment): OutcomeGroup {
 }
 
 /** What a pose costs, the figures of the hold current side by side. */
-export function holdOutcomes({ nominal }: CandidateAssessment): OutcomeGroup {
+export function holdOutcomes(context: ReportContext, candidate: CandidateAssessment): OutcomeGroup {
+  const { nominal } = candidate;
+  const measured = measuredHold(context, candidate);
   return {
     title: 'Holding',
     rows: [
       figure('Power', nominal.holdPowerW, 'watts'),
       figure('Pack current', nominal.holdPackCurrentA, 'amperes'),
       figure('Motor current, each', nominal.holdMotorCurrentA, 'amperes'),
-      figure('By the linear rule', nominal.holdCurrentLinearRuleA, 'amperes'),
-      figure('By the pulse model', nominal.holdCurrentPulseModelA, 'amperes'),
-      figure('As measured', nominal.holdCurrentMeasuredA, 'amperes'),
+      figure('– by the linear rule', nominal.holdPackCurrentLinearRuleA, 'amperes'),
+      figure('– by the pulse model', nominal.holdPackCurrentPulseModelA, 'amperes'),
+      figure('– as measured', measured?.currentA, 'amperes'),
       words('Used', holdCurrentWords[nominal.holdCurrentUsed]),
+      ...(measured?.use === 'weights' ? [words('Measured', 'weights the draws')] : []),
       figure('Share of stall, most', nominal.holdEffortRatio, 'percent'),
-      words('Locks without power', unpoweredHoldWords[nominal.locking]),
+      words('Its gears', lockingWords[nominal.locking]),
     ],
   };
 }

@@ -1,4 +1,5 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
+import { countText } from '../../assess/figures.js';
 import { driveTypes } from '../../drives/registry.js';
 import { bandOf, certaintyOf, markedLabel, planOf, type ReportContext } from '../context.js';
 import type { TableBlock, TableCell, TableColumn, TableRow } from '../document.js';
@@ -6,6 +7,7 @@ import { banded, probability, probabilityNumber } from '../words/bands.js';
 import { joined, none, readings } from '../words/figures.js';
 import { limitsSummary } from '../words/outcome-words.js';
 import { cell, figureColumn, head, wordColumn } from './cells.js';
+import { packsText } from './day-tables.js';
 
 /** A column of the ranking and what stands in it. */
 interface RankingColumn {
@@ -38,11 +40,6 @@ export function rankingTable(context: ReportContext): TableBlock {
 
 /** More rows than these are set tighter, so that the first page keeps its chart. */
 export const roomyRows = 6;
-
-/** `2,048`. */
-export function countText(count: number): string {
-  return String(count).replace(/\B(?=(\d{3})+$)/g, ',');
-}
 
 function rankingColumns(context: ReportContext): RankingColumn[] {
   const { assessment, currency } = context;
@@ -88,8 +85,8 @@ function holdingText(power: number): string {
 
 /** Packs that the day takes; a day that no number of packs does has a dash. */
 export function packsForTheDay(context: ReportContext, candidate: CandidateAssessment): string {
-  const count = planOf(context, candidate)?.packsNeededCount;
-  return count === null || count === undefined ? none : String(count);
+  const plan = planOf(context, candidate);
+  return plan ? packsText(plan) : none;
 }
 
 function limitsCell(context: ReportContext, candidate: CandidateAssessment): TableCell {

@@ -6,6 +6,7 @@ import { landingGiveM } from '../../simulate/power-cut.js';
 import type { ReportContext } from '../context.js';
 import type { TableBlock, TableRow } from '../document.js';
 import { type Reading, readings } from '../words/figures.js';
+import { heatReadings } from '../words/survivable.js';
 import { cell, figureColumn, groupRow, row, wordColumn } from './cells.js';
 import { type FigureRow, figure, words } from './figure-table.js';
 import type { OutcomeGroup } from './outcome-groups.js';
@@ -13,6 +14,7 @@ import type { OutcomeGroup } from './outcome-groups.js';
 /** What happens when the power goes at the highest hold, with both states of the motor leads. */
 export function powerCutTable(context: ReportContext, { nominal }: CandidateAssessment): TableBlock {
   const { units, phrases } = context;
+  const moving = context.assessment.study.feature.kind === 'hinge' ? 'Tip' : 'Speed';
   const states = [nominal.powerCut, nominal.powerCut.shorted];
   const deciding = states[nominal.powerCut.decides === 'shorted' ? 1 : 0];
   const line = (name: string, show: (state: PowerCutOutcome) => string, unit = ''): TableRow =>
@@ -27,8 +29,8 @@ export function powerCutTable(context: ReportContext, { nominal }: CandidateAsse
     line('Stays up', (state) => yes(state.stays)),
     line('Stays when shaken', (state) => yes(state.staysWhenShaken)),
     read('Falls to the stop in', 'fallS', readings.seconds),
-    read('Tip at the stop', 'tipSpeedMPerS', units.speed),
-    read('Tip at most', 'largestTipSpeedMPerS', units.speed),
+    read(`${moving} at the stop`, 'tipSpeedMPerS', units.speed),
+    read(`${moving} at most`, 'largestTipSpeedMPerS', units.speed),
     read('Energy at the stop', 'impactEnergyJ', readings.joules),
     read(
       phrases('tip-force', {
@@ -48,35 +50,39 @@ export function powerCutTable(context: ReportContext, { nominal }: CandidateAsse
 }
 
 /** What it takes to push the feature off its pose, and how hard it can press. */
-export function pushOutcomes({ units }: ReportContext, { nominal }: CandidateAssessment): OutcomeGroup {
+export function pushOutcomes(
+  { units, assessment }: ReportContext,
+  { nominal }: CandidateAssessment,
+): OutcomeGroup {
+  const isHinge = assessment.study.feature.kind === 'hinge';
   const yields = (name: string, force: number | null): FigureRow =>
     force === null ? words(name, 'does not yield') : figure(name, force, units.force);
   return {
-    title: 'Push at the tip, and crush',
+    title: isHinge ? 'Push at the tip, and crush' : 'Push, and crush',
     rows: [
       yields('Yields down, powered', nominal.pushDownN),
       yields('Yields up, powered', nominal.pushUpN),
       yields('Yields down, power off', nominal.unpoweredPushDownN),
       yields('Yields up, power off', nominal.unpoweredPushUpN),
-      figure('Crush near the hinge', nominal.crushForceN, units.force),
-      figure('Crush at the tip', nominal.crushForceAtTipN, units.force),
+      figure(isHinge ? 'Crush near the hinge' : 'Crush', nominal.crushForceN, units.force),
+      ...(isHinge ? [figure('Crush at the tip', nominal.crushForceAtTipN, units.force)] : []),
     ],
   };
 }
 
 /** Winding and case, in the show and if the first hold never ended. */
-export function heatOutcomes({ units }: ReportContext, { nominal }: CandidateAssessment): OutcomeGroup {
-  const forever = (name: string, value: number | null): FigureRow =>
-    value === null && nominal.thermalRunaway
-      ? words(name, 'never settles')
-      : figure(name, value, units.temperature);
+export function heatOutcomes(context: ReportContext, candidate: CandidateAssessment): OutcomeGroup {
+  const { nominal } = candidate;
+  const reads = heatReadings(context, candidate);
+  const forever = (name: string, value: number | null, reading: Reading): FigureRow =>
+    value === null && nominal.thermalRunaway ? words(name, 'never settles') : figure(name, value, reading);
   return {
     title: 'Heat',
     rows: [
-      figure('Winding, in the show', nominal.windingTemperatureK, units.temperature),
-      figure('Case, in the show', nominal.caseTemperatureK, units.temperature),
-      forever('Winding, held for ever', nominal.settledHoldWindingK),
-      forever('Case, held for ever', nominal.settledHoldCaseK),
+      figure('Winding, in the show', nominal.windingTemperatureK, reads.winding),
+      figure('Case, in the show', nominal.caseTemperatureK, reads.case),
+      forever('Winding, held for ever', nominal.settledHoldWindingK, reads.winding),
+      forever('Case, held for ever', nominal.settledHoldCaseK, reads.case),
       figure('Holds until its limit', nominal.timeToLimitHoldingS, 'minutes'),
       figure('On-time, worst window', nominal.onShareFraction, 'percent'),
     ],

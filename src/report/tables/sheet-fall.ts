@@ -8,7 +8,7 @@ import { duration, withReading } from '../words/figures.js';
 /** What a cut of the power does, as the safety sheet says it: the answer, both states of the leads, the grip. */
 export function fallValues(context: ReportContext, { powerCut, isCautious, push }: SafetyFigures): Values {
   const { phrases } = context;
-  const { answer, fallProbability, locking, decides } = powerCut;
+  const { answer, fallProbability, decides } = powerCut;
   const figures = fallWords(context, powerCut);
   const suffix = isCautious ? '' : '-nominal';
   const falls = answer === 'falls' || answer === 'may-fall';
@@ -22,12 +22,19 @@ export function fallValues(context: ReportContext, { powerCut, isCautious, push 
     fall: falls ? phrases(`sheet-fall${suffix}`, figures) : '',
     fall_share: probability(fallProbability),
     else_does: own.does === 'sinks' ? phrases('sheet-gives-way') : phrases('sheet-holds-nominally'),
-    holds: phrases(`sheet-${locking}`),
+    holds: phrases(staysPhrase(powerCut)),
     leads: leadsWords(context, powerCut),
     grip: keepsGrip ? phrases('sheet-grip') : '',
     without_power: phrases(`sheet-${answer}`),
     without_power_note: fallNote(context, powerCut, `sheet-fall-note${suffix}`),
   };
+}
+
+/** Why it stays: gears that lock, or the friction of the motor behind them; shaken too, or only while nobody does. */
+function staysPhrase({ locking, staysWhenShaken }: SafetyFigures['powerCut']): string {
+  if (locking === 'holds-when-shaken') return 'sheet-stays-locked';
+  if (staysWhenShaken) return 'sheet-stays-by-friction';
+  return locking === 'holds-at-rest' ? 'sheet-stays-locked-at-rest' : 'sheet-stays-at-rest';
 }
 
 /** Both states of the motor leads in one sentence. */
@@ -41,8 +48,8 @@ function leadsWords(context: ReportContext, { open, shorted, decides }: SafetyFi
 
 function fallNote(context: ReportContext, powerCut: SafetyFigures['powerCut'], phrase: string): string {
   const { phrases } = context;
-  const { answer, fallProbability, locking } = powerCut;
-  if (answer === 'stays') return phrases(`sheet-${locking}`);
+  const { answer, fallProbability } = powerCut;
+  if (answer === 'stays') return phrases(staysPhrase(powerCut));
   if (answer === 'sinks') return phrases('sheet-sinks-note');
   const note = phrases(phrase, fallWords(context, powerCut));
   if (answer === 'falls') return note;

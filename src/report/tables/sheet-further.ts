@@ -43,13 +43,18 @@ function roomValues({ phrases, units }: ReportContext, { extents }: SafetyFigure
   };
 }
 
-function pushWords({ phrases, units }: ReportContext, downN: number | null, upN: number | null): string {
+function pushWords(
+  { phrases, units, assessment }: ReportContext,
+  downN: number | null,
+  upN: number | null,
+): string {
   if (downN === null && upN === null) return phrases('sheet-push-all-locked');
   const force = (value: number | null): string => {
     if (value === null) return phrases('sheet-push-locked');
     return value === 0 ? phrases('sheet-push-none') : withReading(value, units.force);
   };
-  return phrases('sheet-push', { down: force(downN), up: force(upN) });
+  const where = assessment.study.feature.kind === 'hinge' ? phrases('at-tip') : '';
+  return phrases('sheet-push', { down: force(downN), up: force(upN), where });
 }
 
 function protectionWords({ phrases }: ReportContext, { supply }: SafetyFigures): string {

@@ -35,6 +35,9 @@ function motionValues(context: ReportContext, safety: SafetyFigures): Values {
   const energy = withReading(showEnergyJ, 'joulesInShort');
   const note = freeSpeedMPerS === null ? 'sheet-speed-note-show' : 'sheet-speed-note';
   return {
+    what_moves: phrases(
+      context.assessment.study.feature.kind === 'hinge' ? 'sheet-the-tip' : 'sheet-the-feature',
+    ),
     show_speed: showSpeedMPerS === null ? phrases('sheet-unknown') : withReading(showSpeedMPerS, units.speed),
     show_speed_note:
       showSpeedMPerS === null
@@ -63,18 +66,26 @@ function packValues({ phrases }: ReportContext, { pack }: SafetyFigures): Values
 
 function heatValues(context: ReportContext, safety: SafetyFigures): Values {
   const { phrases, units } = context;
-  const { caseTemperatureK, heldCaseTemperatureK, neverSettles } = safety.heat;
+  const { caseTemperatureK, heldCaseTemperatureK, neverSettles, burnsOut, heldBurnsOut, windingLimitK } =
+    safety.heat;
   if (caseTemperatureK === null) {
     return { case: phrases('sheet-unknown'), case_note: phrases('sheet-case-unknown-note') };
+  }
+  if (burnsOut) {
+    const limit = withReading(windingLimitK, units.temperature);
+    return {
+      case: phrases('sheet-case-destroyed'),
+      case_note: phrases('sheet-case-note-destroyed', { limit }),
+    };
   }
   // A nominal figure below a cautious one would say that holding for ever is cooler than the show.
   const tellsMore = heldCaseTemperatureK !== null && heldCaseTemperatureK > caseTemperatureK;
   const note = neverSettles
     ? phrases('sheet-case-note-runaway')
-    : tellsMore
-      ? phrases('sheet-case-note', { held: withReading(heldCaseTemperatureK, units.temperature) })
-      : phrases('sheet-case-note-show');
-  const settles = Number.isFinite(caseTemperatureK);
-  const shown = upTo(context, safety, withReading(caseTemperatureK, units.temperature));
-  return { case: settles ? shown : phrases('sheet-case-endless'), case_note: note };
+    : heldBurnsOut
+      ? phrases('sheet-case-note-held-past')
+      : tellsMore
+        ? phrases('sheet-case-note', { held: withReading(heldCaseTemperatureK, units.temperature) })
+        : phrases('sheet-case-note-show');
+  return { case: upTo(context, safety, withReading(caseTemperatureK, units.temperature)), case_note: note };
 }

@@ -11,6 +11,7 @@ import {
   type ReadingName,
   readings,
 } from '../words/figures.js';
+import { heatReadings } from '../words/survivable.js';
 import { cell, figureColumn, groupRow, head, wordColumn } from './cells.js';
 
 interface ShownOutcome {
@@ -68,6 +69,12 @@ const groups: { title: string; rows: ShownOutcome[] }[] = [
   },
 ];
 
+/** Outcomes that a drive may not survive. */
+const heatParts: Partial<Record<OutcomeName, 'winding' | 'case'>> = {
+  windingTemperatureK: 'winding',
+  caseTemperatureK: 'case',
+};
+
 /** Median and 10–90 % of every outcome, a column for each of some candidates; null when nothing is drawn. */
 export function spreadTable(context: ReportContext, candidates: CandidateAssessment[]): TableBlock | null {
   const rows = groups.flatMap(({ title, rows: outcomes }): TableRow[] => {
@@ -93,18 +100,19 @@ export function spreadTable(context: ReportContext, candidates: CandidateAssessm
 }
 
 function outcomeRow(
-  { units }: ReportContext,
+  context: ReportContext,
   { outcome, name, reading: wanted, show }: ShownOutcome,
   candidates: CandidateAssessment[],
 ): TableRow {
-  const reading = isDisplayed(wanted) ? units[wanted] : readings[wanted];
+  const reading = isDisplayed(wanted) ? context.units[wanted] : readings[wanted];
   return {
     cells: [
       head(name),
       cell(reading.unit, 'muted'),
       ...candidates.map((candidate) => {
         const band = bandOf(candidate, outcome);
-        const text = banded(band, null, show ?? reading);
+        const alive = outcome in heatParts ? heatReadings(context, candidate)[heatParts[outcome]!] : reading;
+        const text = banded(band, null, show ?? alive);
         const often =
           band !== null && band.occursFraction < 0.995
             ? `, in ${probabilityNumber(band.occursFraction)}\u00a0%`

@@ -8,8 +8,9 @@ type Show = (value: number) => string;
 const showOf =
   (reading: ReadingName | Reading | Show): Show =>
   (value) => {
-    if (!Number.isFinite(value)) return '∞';
-    return typeof reading === 'function' ? reading(value) : readingOf(reading).show(value);
+    if (typeof reading === 'function') return Number.isFinite(value) ? reading(value) : '∞';
+    const { show, endless = '∞' } = readingOf(reading);
+    return Number.isFinite(value) ? show(value) : endless;
   };
 
 /**
@@ -25,7 +26,7 @@ export function banded(
   const show = showOf(reading);
   if (!band) return figure === null || figure === undefined ? none : show(figure);
   const [low, middle, high] = [band.p10, band.median, band.p90].map(show);
-  return low === high ? middle! : `${middle} (${low}${rangeDash(low!)}${high})`;
+  return low === high ? middle! : `${middle} (${low}${rangeDash(low!, high!)}${high})`;
 }
 
 /** The same with the unit behind: `76 min (40–83)`. */
@@ -41,7 +42,7 @@ export function bandedWithUnit(
   const shown = unit === '' ? show(point) : `${show(point)}${joined}${unit}`;
   if (!band) return shown;
   const [low, high] = [show(band.p10), show(band.p90)];
-  return low === high ? shown : `${shown} (${low}${rangeDash(low)}${high})`;
+  return low === high ? shown : `${shown} (${low}${rangeDash(low, high)}${high})`;
 }
 
 /** A gain with its sign and band: `+31 min (12–44)`; `0 min` stays without a sign. */
@@ -55,9 +56,9 @@ export function gainWithUnit(
   return text !== none && point! > 0 && !/^0(?!\.)/.test(text) ? `+${text}` : text;
 }
 
-/** A minus sign beside a dash would read as one long one. */
-function rangeDash(low: string): string {
-  return low.startsWith('−') ? ' to ' : '–';
+/** A minus sign beside a dash would read as one long one, and `>` behind it as an arrow. */
+function rangeDash(low: string, high: string): string {
+  return low.startsWith('−') || high.startsWith('>') ? ' to ' : '–';
 }
 
 /** A probability as whole per cent, never `100 %` or `0 %` unless it is; a dash when not known. */

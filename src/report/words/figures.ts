@@ -31,6 +31,8 @@ export interface Reading {
   unit: string;
   /** The number alone, from an SI value. */
   show(value: Figure): string;
+  /** How a drawn value without end reads, where `∞` would say too little. */
+  endless?: string;
 }
 
 /** A reading that also gives the bare number, as charts want it. */

@@ -1,6 +1,11 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
 import { limitName } from '../../assess/criterion-words.js';
-import type { EndReason, LockingClass, NominalOutcome } from '../../simulate/outcome.js';
+import {
+  decidingPowerCut,
+  type EndReason,
+  type LockingClass,
+  type NominalOutcome,
+} from '../../simulate/outcome.js';
 import { counted, joined, listed } from './figures.js';
 
 /** What ended the run on one pack. */
@@ -13,18 +18,19 @@ export const endReasonWords: Record<EndReason, string> = {
   collapse: 'voltage collapses',
 };
 
+/** Whether the gears alone hold. What the drive does can differ: the friction of its motor stands behind them. */
 export const lockingWords: Record<LockingClass, string> = {
-  'holds-when-shaken': 'locks, even shaken',
-  'holds-at-rest': 'locks at rest',
-  'does-not-hold': 'does not lock',
+  'holds-when-shaken': 'lock, even shaken',
+  'holds-at-rest': 'lock at rest only',
+  'does-not-hold': 'do not lock',
 };
 
-/** The same as a value in a table. */
-export const unpoweredHoldWords: Record<LockingClass, string> = {
-  'holds-when-shaken': 'even shaken',
-  'holds-at-rest': 'at rest only',
-  'does-not-hold': 'does not lock',
-};
+/** What a drive does when the power is cut at the highest hold: its own state of the leads, shaken where it is worn. */
+export function unpoweredWords(nominal: NominalOutcome): 'stays' | 'falls' | 'gives way slowly' {
+  const { stays, fallS } = decidingPowerCut(nominal);
+  if (stays) return 'stays';
+  return fallS === null ? 'gives way slowly' : 'falls';
+}
 
 /** Which figure of the hold current the result uses. */
 export const holdCurrentWords: Record<NominalOutcome['holdCurrentUsed'], string> = {

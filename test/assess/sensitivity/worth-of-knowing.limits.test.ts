@@ -85,7 +85,7 @@ describe('an input that means nothing', () => {
 
   it('that never varies, or too few draws, or one candidate alone, give 0', () => {
     const x = Float64Array.from({ length: 100 }, (_, i) => i / 100);
-    const zero = { gainScore: 0, rawScore: 0, chanceScore: 0 };
+    const zero = { gainScore: 0, rawScore: 0, chanceScore: 0, changedProbability: 0 };
     expect(worthsOfKnowing([nothing(100)], [x, nothing(100)], new Sfc32(1))).toEqual([zero]);
     expect(worthsOfKnowing([x.subarray(0, 9)], [x.subarray(0, 9), nothing(9)], new Sfc32(1))).toEqual([zero]);
     expect(worthsOfKnowing([x], [x], new Sfc32(1))).toEqual([zero]);
@@ -102,5 +102,23 @@ describe('several inputs', () => {
     const [alsoY, alsoX] = worthsOfKnowing([y, x], scores, new Sfc32(2));
     expect([ofX, ofY]).toEqual([alsoX, alsoY]);
     expect(ofX!.gainScore).toBeGreaterThan(ofY!.gainScore);
+  });
+});
+
+describe('how often knowing would change the choice', () => {
+  const count = 1000;
+  const x = Float64Array.from({ length: count }, (_, i) => i / count);
+  const [known] = worthsOfKnowing([x], [nothing(count).fill(0.3), x.slice()], new Sfc32(1, 'permutations'));
+
+  it('is the share of draws in which the other one is better: below 0.3 where x against 0.3 is chosen', () => {
+    expect(known!.changedProbability).toBeCloseTo(0.3, 12);
+  });
+
+  it('is 0 for what tells nothing', () => {
+    const constant = nothing(count).fill(1);
+    const told = worthsOfKnowing([constant], [nothing(count), x.slice()], new Sfc32(1, 'permutations'));
+    expect(told[0]).toMatchObject({ gainScore: 0, changedProbability: 0 });
+    const better = worthsOfKnowing([x], [nothing(count), x.slice()], new Sfc32(1, 'permutations'));
+    expect(better[0]!.changedProbability).toBe(0);
   });
 });

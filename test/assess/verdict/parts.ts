@@ -26,6 +26,7 @@ export function parts(
     events?: number | null;
     hourPrice?: number;
     pays?: number;
+    ties?: [string, string][];
   } = {},
 ): VerdictParts {
   const stands: [string, Stands][] = [
@@ -46,7 +47,7 @@ export function parts(
       { candidate: 'worm', against: 'now', beatProbability: beats },
       { candidate: 'now', against: 'worm', beatProbability: 1 - beats },
     ],
-    ties: [],
+    ties: changes.ties ?? [],
     pointsOfView: [],
     sensitivity: null,
     calibration: null,
@@ -112,6 +113,7 @@ export function reading(worthScore: number, measurable = true): Measurable {
     owner: null,
     label: 'mass',
     worthScore,
+    changedProbability: 10 * worthScore,
     measurable,
     instrument: measurable ? 'kitchen scale' : '',
     method: '',

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { verdictOf } from '../../../src/assess/verdict/verdict.js';
+import { contestOf } from '../../../src/assess/verdict/verdict-parts.js';
 import { change, parts, reading } from './parts.js';
 
 const better = { leads: 0.85 };
@@ -15,6 +16,22 @@ describe('the verdict, in its order', () => {
     const hopeful = verdictOf(parts({ ...fails, passing: 0 }, { ...better, passes: false, passing: 0.5 }));
     expect(hopeful).toMatchObject({ kind: 'redesign', leader: 'worm', confidence: { probability: 0.5 } });
     expect(kindOf({ ...fails, passing: 0.6 }, { ...better, passes: false, passing: 0.1 })).toBe('keep');
+  });
+
+  it('(1) what passes on its figures only is none of these, unless a lesser change likely passes', () => {
+    const failing = { passes: false, passing: 0, leads: 0.37 };
+    const onPaper = { passes: true, passing: 0.04, leads: 0.63 };
+    const found = verdictOf(parts(failing, onPaper));
+    expect(found).toMatchObject({ kind: 'none of these', leader: null, confidence: { probability: 0.96 } });
+    expect(found.sentence).toBe(
+      'None of these: no candidate passes every limit in half of the draws, and worm, the nearest, passes in 4 % of the draws.',
+    );
+    expect(kindOf({ ...failing, passing: 0.1, passes: true }, onPaper)).toBe('none of these');
+    expect(kindOf(failing, { ...onPaper, passing: 0.5 })).toBe('keep');
+    const likely = { changes: [change('A spring', 9, 0.1, { passProbability: 0.5 })] };
+    expect(kindOf(failing, onPaper, likely)).toBe('keep');
+    const unlikely = { changes: [change('A spring', 9, 0.1, { passProbability: 0.49 })] };
+    expect(kindOf(failing, onPaper, unlikely)).toBe('none of these');
   });
 
   it('(1) comes before what is worth measuring', () => {
@@ -106,6 +123,17 @@ describe('the verdict, in its order', () => {
 });
 
 describe('what the verdict is made of', () => {
+  it('says first that nobody is clearly ahead where the leader is tied, and in the reasons of how many draws', () => {
+    const { sentence, reasons } = verdictOf(
+      parts({ leads: 0.55 }, { leads: 0.45 }, { ties: [['now', 'worm']] }),
+    );
+    expect(sentence).toBe('Keep now: nobody is clearly ahead; it leads in 55 % of the draws, worm in 45 %.');
+    expect(reasons[0]).toBe(
+      'now leads in 55 % of the draws, worm in 45 %. One against one it is ahead of worm in 55 %: too close to call.',
+    );
+    expect(verdictOf(parts(null, { leads: 0.8 })).sentence).not.toContain('clearly ahead');
+  });
+
   it('its leader is who leads in the draws, even where another is first on its figures', () => {
     const { leader, reasons } = verdictOf(parts({ leads: 0.9 }, { leads: 0.1 }));
     expect(leader).toBe('now');
@@ -131,7 +159,7 @@ describe('what the verdict is made of', () => {
     expect(overturnedBy[0]).toBe(
       'Where the feature mass is 800 g or less, worm is ahead of now in only 10 % of the draws.',
     );
-    expect(overturnedBy[1]).toMatch(/^Measuring the feature mass can change the choice/);
+    expect(overturnedBy[1]).toBe('Measuring the feature mass would change the choice in 10 % of the draws.');
     expect(overturnedBy).toHaveLength(2);
   });
 
@@ -161,5 +189,28 @@ describe('what the verdict is made of', () => {
       'If the feature mass is 700 g or less instead of 860 g, now leads; this holds in 12 % of the draws.',
     ]);
     expect(verdictOf(parts({ leads: 0.9 }, { leads: 0.1 }, { sensitivity })).overturnedBy).toEqual([]);
+  });
+});
+
+describe('whom the leader is compared with', () => {
+  const contest = (now: Parameters<typeof parts>[0], worm: Parameters<typeof parts>[1], spare: boolean) => {
+    const { ranked, certainty, leader, baseline } = parts(now, worm);
+    const third = { ...ranked.find(({ id }) => id === 'worm')!, id: 'spool' };
+    const candidates = {
+      ...certainty.candidates,
+      spool: { ...certainty.candidates.worm!, leadProbability: 0.2 },
+    };
+    return contestOf(spare ? [...ranked, third] : ranked, { candidates }, leader, baseline);
+  };
+  const ruledOut = { passes: false, passing: 0.1, leads: 0 };
+
+  it('is the drive of today as long as no limit rules it out', () => {
+    expect(contest({ leads: 0.1 }, { leads: 0.7 }, true)).toEqual(['worm', 'now']);
+    expect(contest({ ...ruledOut, passing: 0.6 }, { leads: 0.7 }, true)).toEqual(['worm', 'now']);
+  });
+
+  it('is the best of those that pass where one does', () => {
+    expect(contest(ruledOut, { leads: 0.8 }, true)).toEqual(['worm', 'spool']);
+    expect(contest(ruledOut, { leads: 0.8 }, false)).toEqual(['worm', 'now']);
   });
 });
