@@ -1,5 +1,6 @@
 import type { Study } from '../study/study.js';
 import type { Assessment, CandidateAssessment, LimitOutcome } from './assessment.js';
+import { criterionWords } from './criterion-words.js';
 import { hours, mass, minutes, percent, plain, watts } from './figures.js';
 
 type Answer = Assessment['answer'];
@@ -114,7 +115,7 @@ export function obstacles(candidate: CandidateAssessment): string {
 }
 
 function obstacle(limit: LimitOutcome): string {
-  const name = limit.criterion.replaceAll('_', ' ');
+  const name = criterionWords(limit.criterion);
   if (limit.reason !== undefined) return `${name} (${limit.reason})`;
   return limit.margin === null ? name : `${name} by ${percent(-limit.margin)}`;
 }

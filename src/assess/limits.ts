@@ -114,7 +114,11 @@ function failuresAsLimits(failures: Failure[]): LimitOutcome[] {
   return [...outcomes.values()];
 }
 
-function failureAsLimit({ code, reason, value, limit }: Failure): LimitOutcome {
+function failureAsLimit({ code, reason, value, limit, missing }: Failure): LimitOutcome {
+  if (missing !== undefined) {
+    const open = { value: null, passes: null, margin: null, missing, reason };
+    return { criterion: code, direction: 'at-least', limit: 1, ...open };
+  }
   if (value === null || limit === null) {
     return { criterion: code, direction: 'at-least', limit: 1, value: 0, passes: false, margin: -1, reason };
   }

@@ -9,7 +9,6 @@ export const screwActuatorColumns = columnsOf('linear', {
     ...commonDefaults,
     idle_current: [null, 'nothing when switched, a little with a driver board'],
     control: ['switched', 'a bare actuator has two leads'],
-    position_feedback: ['no', 'a bare actuator has end switches only'],
     powered_at_hold: ['no', 'a thread that locks needs no power to hold'],
     powered_at_rest: ['no', 'switched off between moves'],
     pulse_frequency: ['20 kHz', 'driver boards switch above hearing; from experience, no published source'],

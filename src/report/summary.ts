@@ -1,4 +1,5 @@
 import type { Assessment, Caution } from '../assess/assessment.js';
+import { blanksOf, blankWords } from '../assess/blanks.js';
 import { driveTypes } from '../drives/registry.js';
 import {
   bandOf,
@@ -63,6 +64,8 @@ export interface ReportSummary {
   } | null;
   /** How many more cautions stand in the report. */
   furtherCautions: number;
+  /** Blanks that keep a candidate from being judged. */
+  fillInFirst: string[];
   nextMeasurement: string;
   figures: string;
 }
@@ -96,6 +99,7 @@ export function summarise(
       action: worst.action,
     },
     furtherCautions: Math.max(0, raised.length - 1),
+    fillInFirst: blanksOf(assessment.candidates).map((blank) => `${blankWords(blank)}.`),
     nextMeasurement: next
       ? context.phrases('measure-next', {
           label: next.owner === '' ? next.label : `${next.label} (${next.owner})`,

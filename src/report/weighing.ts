@@ -1,11 +1,12 @@
 import type { Assessment } from '../assess/assessment.js';
 import { onPaperBelow } from '../assess/certainty/findings.js';
 import type { Choice } from '../assess/choosing/rank-again.js';
+import { criterionWords } from '../assess/criterion-words.js';
 import { importanceSteps } from '../study/choosing.js';
 import { markedLabel, type ReportWishes, reportContext } from './context.js';
 import { countText } from './tables/ranking-table.js';
 import type { Templates } from './template/template-error.js';
-import { criterionFigure, limitDemand, limitName } from './words/criterion-words.js';
+import { criterionFigure, limitDemand } from './words/criterion-words.js';
 import { number } from './words/figures.js';
 
 /** Something to choose, with what a reader sees of it. */
@@ -97,19 +98,19 @@ export function weighingOf(
       const { worthless, worthFull } = criteria.find((criterion) => criterion.id === id)!;
       const [none, full] = [worthless, worthFull].map((value) => criterionFigure(id, value, context));
       const note = say('scale', { none: none!, full: full!, weight: number(weightScore) });
-      return { id, label: limitName(id), note };
+      return { id, label: criterionWords(id), note };
     }),
     limits: choice.limits.map((id) => {
       const { direction, bound } = criteria.find((criterion) => criterion.id === id)!.must!;
       const demand = { criterion: id, direction, limit: bound, value: null, passes: null, margin: null };
-      return { id, label: limitName(id), note: limitDemand(demand, context) };
+      return { id, label: criterionWords(id), note: limitDemand(demand, context) };
     }),
     candidates: context.candidates.map((candidate) => ({
       id: candidate.id,
       label: markedLabel(candidate),
       alwaysFails: candidate.limits
         .filter(({ criterion, passes }) => passes === false && !choice.limits.includes(criterion))
-        .map(({ criterion }) => limitName(criterion)),
+        .map(({ criterion }) => criterionWords(criterion)),
     })),
     words: Object.fromEntries(wordNames.map((name) => [name, say(name, open)])) as Weighing['words'],
     onPaperFraction: onPaperBelow,

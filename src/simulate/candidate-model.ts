@@ -18,8 +18,8 @@ export interface CandidateModel {
   /** Whether the power is off while it holds: asked for, and honoured because it locks. */
   unpoweredHold: boolean;
   poweredAtRest: boolean;
-  /** Whether it can stop between its end switches. */
-  positionFeedback: boolean;
+  /** Whether it can stop between its end switches; null = not known. */
+  positionFeedback: boolean | null;
   /** Measured over modelled hold current; 1 when none was measured. */
   holdCorrectionRatio: number;
   shakeRatio: number;

@@ -69,9 +69,12 @@ function holdFailures(study: Study, model: CandidateModel, leadIn: PlayedCues, l
   return failures;
 }
 
-/** A switched drive without feedback knows two positions only: its end switches. (M16) */
-function positionFailures(study: Study, model: CandidateModel): Failure[] {
-  if (!model.switched || model.positionFeedback) return [];
+/**
+ * A switched drive without feedback knows two positions only: its end switches. (M16)
+ * Where nobody said whether it has feedback, the failure names what to fill in.
+ */
+export function positionFailures(study: Study, model: CandidateModel): Failure[] {
+  if (!model.switched || model.positionFeedback === true) return [];
   const { lowest, highest } = model.range;
   const same = samePosition[study.feature.kind];
   const between = [...study.show.leadIn, ...study.show.loop]
@@ -87,6 +90,7 @@ function positionFailures(study: Study, model: CandidateModel): Failure[] {
         `at its end switches, ${positionText(study, lowest)} and ${positionText(study, highest)}`,
       value: null,
       limit: null,
+      ...(model.positionFeedback === null ? { missing: 'position_feedback' } : {}),
     },
   ];
 }

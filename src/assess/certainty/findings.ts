@@ -1,6 +1,7 @@
 import type { Finding } from '../../drives/finding.js';
 import { type OutcomeName, outcomeIndex } from '../../simulate/ensemble/ensemble.js';
 import type { LimitOutcome } from '../assessment.js';
+import { criterionWords } from '../criterion-words.js';
 import { isDrawn } from './drawn-figures.js';
 import type { DrawnLimits } from './drawn-limits.js';
 import { inDraws } from './sureness.js';
@@ -63,7 +64,7 @@ export function weakestLimits(
   return limits
     .map(({ criterion }, index) => ({
       criterion,
-      name: criterion.replaceAll('_', ' '),
+      name: criterionWords(criterion),
       probability: probabilities[index] ?? 1,
     }))
     .filter(({ criterion, probability }) => isDrawn(criterion) && probability < 1)

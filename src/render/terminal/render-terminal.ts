@@ -35,6 +35,7 @@ export function renderTerminal(source: ReportSummary, options: TerminalOptions):
     rankingLines(summary, width, paint),
     summary.reasons.flatMap((reason, index) => hanging(`${index + 1}. `, reason, width)),
     cautionLines(summary, width, paint),
+    summary.fillInFirst.flatMap((blank) => hanging('Fill in first: ', blank, width, 2)),
     summary.nextMeasurement === '' ? [] : hanging('Measure next: ', summary.nextMeasurement, width, 2),
     [
       ...wrapped(`${summary.figures}.`, width).map((line) => paint(line, 'muted')),

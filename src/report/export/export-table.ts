@@ -1,10 +1,11 @@
 import type { CandidateAssessment, LimitOutcome } from '../../assess/assessment.js';
 import type { Band } from '../../assess/certainty.js';
+import { criterionWords } from '../../assess/criterion-words.js';
 import type { Dimension } from '../../quantity/dimension.js';
 import { unitOf } from '../../quantity/unit-table.js';
 import type { Results } from '../results.js';
 import { cleanText } from '../words/clean.js';
-import { limitDemand, limitName } from '../words/criterion-words.js';
+import { limitDemand } from '../words/criterion-words.js';
 import { displayReadings } from '../words/figures.js';
 import { endReasonWords, unpoweredHoldWords } from '../words/outcome-words.js';
 import { type ExportedOutcome, exportedOutcomes } from './exported-outcomes.js';
@@ -98,7 +99,7 @@ function limitColumns({ certainty, candidates, study }: Results): Column[] {
       currency: study.about.currency,
       units: displayReadings.metric,
     });
-    const title = `limit: ${limitName(name)}${/\d/.test(demand) ? ` ${demand}` : ''}`;
+    const title = `limit: ${criterionWords(name)}${/\d/.test(demand) ? ` ${demand}` : ''}`;
     const columns: Column[] = [
       { header: title, cell: (candidate) => verdict(limitOf(candidate)) },
       { header: `${title}, margin [%]`, cell: (candidate) => percent(limitOf(candidate)?.margin) },

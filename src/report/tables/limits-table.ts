@@ -1,8 +1,9 @@
 import type { CandidateAssessment, LimitOutcome } from '../../assess/assessment.js';
+import { criterionWords } from '../../assess/criterion-words.js';
 import { certaintyOf, type ReportContext } from '../context.js';
 import type { TableBlock, TableRow } from '../document.js';
 import { probability } from '../words/bands.js';
-import { criterionFigure, limitDemand, limitName } from '../words/criterion-words.js';
+import { criterionFigure, limitDemand } from '../words/criterion-words.js';
 import { capitalised, fixed, joined, none } from '../words/figures.js';
 import { fieldWords } from '../words/outcome-words.js';
 import { cell, figureColumn, head, row, wordColumn } from './cells.js';
@@ -26,7 +27,7 @@ export function limitsTable(context: ReportContext, candidate: CandidateAssessme
 /** @param share of draws in which it holds; undefined without draws, null where it is not judged */
 function limitRow(context: ReportContext, limit: LimitOutcome, share: number | null | undefined): TableRow {
   return row(
-    head(capitalised(limitName(limit.criterion))),
+    head(capitalised(criterionWords(limit.criterion))),
     cell(limitDemand(limit, context)),
     cell(criterionFigure(limit.criterion, limit.value, context)),
     cell(margin(limit)),

@@ -1,11 +1,11 @@
 import type { MeasurementAdvice } from '../../assess/assessment.js';
 import type { PointOfView } from '../../assess/certainty.js';
+import { criterionWords } from '../../assess/criterion-words.js';
 import type { CriterionId } from '../../study/choosing.js';
 import { withOwner } from '../charts/swings-chart.js';
 import { labelOf, markedLabel, type ReportContext } from '../context.js';
 import type { Block, TableRow } from '../document.js';
 import { probability, probabilityNumber } from '../words/bands.js';
-import { criterionWords } from '../words/criterion-words.js';
 import { capitalised, fixed, none } from '../words/figures.js';
 import { cell, figureColumn, head, wordColumn } from './cells.js';
 
@@ -134,6 +134,6 @@ export function weightWords(weights: Partial<Record<CriterionId, number>>): stri
   return entries
     .filter(([, weight]) => weight / sum >= 0.005)
     .sort(([, a], [, b]) => b - a)
-    .map(([id, weight]) => `${criterionWords[id].name} ${probability(weight / sum)}`)
+    .map(([id, weight]) => `${criterionWords(id)} ${probability(weight / sum)}`)
     .join(', ');
 }

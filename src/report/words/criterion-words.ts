@@ -11,50 +11,28 @@ import {
   withReading,
 } from './figures.js';
 
-interface CriterionWords {
-  /** As it stands in a table or a sentence. */
-  name: string;
-  reading: ReadingName | keyof DisplayReadings | 'yes-no' | 'money';
-}
-
-/** How each criterion is called and in which unit it is read. */
-export const criterionWords: Record<CriterionId, CriterionWords> = {
-  runtime: { name: 'runtime', reading: 'minutes' },
-  runtime_p10: { name: 'runtime, low end', reading: 'minutes' },
-  hold_power: { name: 'power while holding', reading: 'watts' },
-  peak_current: { name: 'peak current', reading: 'amperes' },
-  body_mass: { name: 'mass on the body', reading: 'mass' },
-  feature_mass: { name: 'moving mass', reading: 'mass' },
-  cue_fidelity: { name: 'cue fidelity', reading: 'ratio' },
-  torque_margin: { name: 'torque margin', reading: 'ratio' },
-  winding_temperature: { name: 'winding temperature', reading: 'temperature' },
-  case_temperature: { name: 'case temperature', reading: 'temperature' },
-  noise: { name: 'noise', reading: 'decibels' },
-  cost: { name: 'cost', reading: 'money' },
-  rework_hours: { name: 'hours of work', reading: 'hours' },
-  swap_minutes: { name: 'time to swap', reading: 'minutes' },
-  fall_energy: { name: 'energy of a fall', reading: 'joules' },
-  crush_force: { name: 'crush force', reading: 'force' },
-  push_force: { name: 'push it withstands', reading: 'force' },
-  fits: { name: 'fits its space', reading: 'yes-no' },
-  voltage: { name: 'voltage', reading: 'volts' },
+/** In which unit each criterion is read. */
+const criterionReadings: Record<CriterionId, ReadingName | keyof DisplayReadings | 'yes-no' | 'money'> = {
+  runtime: 'minutes',
+  runtime_p10: 'minutes',
+  hold_power: 'watts',
+  peak_current: 'amperes',
+  body_mass: 'mass',
+  feature_mass: 'mass',
+  cue_fidelity: 'ratio',
+  torque_margin: 'ratio',
+  winding_temperature: 'temperature',
+  case_temperature: 'temperature',
+  noise: 'decibels',
+  cost: 'money',
+  rework_hours: 'hours',
+  swap_minutes: 'minutes',
+  fall_energy: 'joules',
+  crush_force: 'force',
+  push_force: 'force',
+  fits: 'yes-no',
+  voltage: 'volts',
 };
-
-/** Limits that come from what a drive cannot do at all. */
-const failureNames: Record<string, string> = {
-  moves: 'moves as written',
-  holds: 'holds the pose',
-  linkage: 'linkage reaches',
-  positions: 'reaches every position',
-  cord: 'cord stays tight',
-  regulator: 'regulator suffices',
-};
-
-/** Name of a limit; one nobody knows is shown as it is written. */
-export function limitName(criterion: LimitOutcome['criterion']): string {
-  if (Object.hasOwn(criterionWords, criterion)) return criterionWords[criterion as CriterionId].name;
-  return failureNames[criterion] ?? criterion.replaceAll('_', ' ');
-}
 
 /** A value of a criterion with its unit; a dash when there is none, and when a limit has no figures. */
 export function criterionFigure(
@@ -62,8 +40,8 @@ export function criterionFigure(
   value: number | null,
   { currency, units }: Pick<ReportContext, 'currency' | 'units'>,
 ): string {
-  if (!Object.hasOwn(criterionWords, criterion) || value === null) return none;
-  const { reading } = criterionWords[criterion as CriterionId];
+  if (!Object.hasOwn(criterionReadings, criterion) || value === null) return none;
+  const reading = criterionReadings[criterion as CriterionId];
   if (reading === 'money') return money(value, currency);
   if (reading === 'yes-no') return value >= 1 ? 'yes' : 'no';
   return withReading(value, isDisplayed(reading) ? units[reading] : reading);

@@ -1,6 +1,7 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
+import { criterionWords } from '../../assess/criterion-words.js';
 import type { EndReason, LockingClass, NominalOutcome } from '../../simulate/outcome.js';
-import { limitName } from './criterion-words.js';
+
 import { counted, joined, listed } from './figures.js';
 
 /** What ended the run on one pack. */
@@ -40,7 +41,9 @@ export function limitsSummary(candidate: CandidateAssessment): {
   tone: 'good' | 'bad' | 'muted';
 } {
   const names = (wanted: boolean | null): string[] =>
-    candidate.limits.filter((limit) => limit.passes === wanted).map((limit) => limitName(limit.criterion));
+    candidate.limits
+      .filter((limit) => limit.passes === wanted)
+      .map((limit) => criterionWords(limit.criterion));
   const [failed, open] = [names(false), names(null)];
   if (failed.length > 0) return { text: `✗ fails: ${failed.join(', ')}`, tone: 'bad' };
   if (open.length > 0) return { text: `not judged: ${listed(open)}`, tone: 'muted' };
@@ -53,7 +56,7 @@ export function noRuntimeReason(candidate: CandidateAssessment): string {
   const failed = candidate.limits.filter((limit) => limit.passes === false);
   const reason = failed.find((limit) => limit.reason !== undefined)?.reason;
   if (reason !== undefined) return reason;
-  return failed.length > 0 ? `fails ${limitName(failed[0]!.criterion)}` : 'could not be judged';
+  return failed.length > 0 ? `fails ${criterionWords(failed[0]!.criterion)}` : 'could not be judged';
 }
 
 const moneyFields = ['price', 'extra_cost', 'hour_price', 'cost'];

@@ -1,0 +1,61 @@
+import { driveTypes } from '../drives/registry.js';
+import type { CandidateAssessment } from './assessment.js';
+import { criterionWords } from './criterion-words.js';
+
+/** A blank that keeps something from being judged, with all candidates that lack it. */
+export interface Blank {
+  /** As in the file: `position_feedback`. */
+  field: string;
+  /** Ids; empty where the figure belongs to no candidate. */
+  candidates: string[];
+  meaning: string;
+  how: string;
+  /** What cannot be said without it: `reaching every position is not judged`. */
+  without: string;
+}
+
+/** The blank and what it keeps back, as one sentence without its full stop. */
+export function blankWords({ field, candidates, meaning, without }: Blank): string {
+  const whose = candidates.length === 0 ? '' : ` of ${candidates.join(', ')}`;
+  const told = meaning === '' ? '' : `${meaning}; `;
+  return `${field}${whose}: ${told}while it is blank, ${without}`;
+}
+
+/**
+ * What to fill in before anything else: a limit of a candidate that fails none waits for it.
+ * @param ranked candidates in rank order
+ */
+export function blanksOf(ranked: readonly CandidateAssessment[]): Blank[] {
+  const open = ranked.filter(({ passes }) => passes === null);
+  return merged(
+    open.flatMap((candidate) =>
+      candidate.limits
+        .filter(({ passes }) => passes === null)
+        .map(({ criterion, missing }) =>
+          blankOf(candidate, missing ?? criterion, `${criterionWords(criterion)} is not judged`),
+        ),
+    ),
+  );
+}
+
+function blankOf({ id, type }: CandidateAssessment, field: string, without: string): Blank {
+  const columns = driveTypes[type].columns.filter(({ name }) => field.split(', ').includes(name));
+  return {
+    field,
+    candidates: columns.length > 0 ? [id] : [],
+    meaning: columns.map(({ meaning }) => meaning).join(', '),
+    how: columns[0]?.how ?? '',
+    without,
+  };
+}
+
+/** One entry for the same blank of several candidates. */
+function merged(blanks: readonly Blank[]): Blank[] {
+  const found: Blank[] = [];
+  for (const blank of blanks) {
+    const same = found.find(({ field, without }) => field === blank.field && without === blank.without);
+    if (same === undefined) found.push({ ...blank, candidates: [...blank.candidates] });
+    else same.candidates.push(...blank.candidates);
+  }
+  return found;
+}
