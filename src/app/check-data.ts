@@ -12,7 +12,7 @@ export function checkData(assessment: Assessment): object {
     verdict,
     candidates: assessment.candidates.map((candidate) => candidateData(candidate, certainty)),
     calibration: certainty?.calibration ?? null,
-    fillInFirst: blanksOf(assessment.candidates),
+    fillInFirst: blanksOf(assessment),
     figuresGiven,
     figuresAssumed,
     nextMeasurements: nextMeasurements.map(adviceData),

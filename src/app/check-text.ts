@@ -28,7 +28,7 @@ export function checkText(told: Assessment, width: number, units: UnitSystem = '
     ...wrapped(confidenceWords(verdict.confidence), width),
     ...calibrationLines(certainty, width),
     '',
-    ...blankLines(blanksOf(assessment.candidates), width),
+    ...blankLines(blanksOf(assessment), width),
     `Figures: ${assessment.figuresGiven} yours, ${assessment.figuresAssumed} assumed.`,
     ...measurements(assessment.nextMeasurements, width),
   ].join('\n');

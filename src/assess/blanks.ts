@@ -1,5 +1,5 @@
 import { driveTypes } from '../drives/registry.js';
-import type { CandidateAssessment } from './assessment.js';
+import type { Assessment, CandidateAssessment } from './assessment.js';
 import { criterionWords } from './criterion-words.js';
 
 /** A blank that keeps something from being judged, with all candidates that lack it. */
@@ -22,20 +22,28 @@ export function blankWords({ field, candidates, meaning, without }: Blank): stri
 }
 
 /**
- * What to fill in before anything else: a limit of a candidate that fails none waits for it.
- * @param ranked candidates in rank order
+ * What to fill in before anything else: a limit of a candidate that fails none waits for it, or a criterion is left
+ * out of the score for want of it.
  */
-export function blanksOf(ranked: readonly CandidateAssessment[]): Blank[] {
-  const open = ranked.filter(({ passes }) => passes === null);
-  return merged(
-    open.flatMap((candidate) =>
-      candidate.limits
-        .filter(({ passes }) => passes === null)
-        .map(({ criterion, missing }) =>
-          blankOf(candidate, missing ?? criterion, `${criterionWords(criterion)} is not judged`),
-        ),
+export function blanksOf({ candidates, study }: Pick<Assessment, 'candidates' | 'study'>): Blank[] {
+  const open = candidates.filter(({ passes }) => passes === null);
+  const ofLimits = open.flatMap((candidate) =>
+    candidate.limits
+      .filter(({ passes }) => passes === null)
+      .map(({ criterion, missing }) =>
+        blankOf(candidate, missing ?? criterion, `${criterionWords(criterion)} is not judged`),
+      ),
+  );
+  const ofScores = study.criteria.flatMap(({ id, leftOut }) =>
+    (leftOut === undefined || leftOut.weightScore === 0 ? [] : leftOut.blanks).map(({ candidate, field }) =>
+      blankOf(
+        candidates.find((one) => one.id === candidate)!,
+        field,
+        `the score leaves out ${criterionWords(id)} for every candidate`,
+      ),
     ),
   );
+  return merged([...ofLimits, ...ofScores]);
 }
 
 function blankOf({ id, type }: CandidateAssessment, field: string, without: string): Blank {

@@ -42,12 +42,9 @@ export function marginOf(value: number, { direction, bound }: Limit, zero = 0): 
 
 function criterionLimit(id: Criterion['id'], limit: Limit, judged: Judged): LimitOutcome {
   const head = { criterion: id, direction: limit.direction, limit: limit.bound };
-  if (id === 'winding_temperature' && judged.run.nominal.windingTemperatureK === null) {
-    const runsAway = judged.run.nominal.thermalRunaway;
-    if (runsAway)
-      return { ...head, value: null, passes: false, margin: -1, reason: 'the winding never settles' };
-  }
   const { value, missing } = criterionValue(id, judged);
+  if (value === null && id.endsWith('_temperature') && judged.run.nominal.thermalRunaway)
+    return { ...head, value, passes: false, margin: -1, reason: 'the winding never settles' };
   if (value === null) return { ...head, value, passes: null, margin: null, missing: missing ?? id };
   if (!Number.isFinite(value)) {
     const passes = limit.direction === 'at-least';

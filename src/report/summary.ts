@@ -99,7 +99,7 @@ export function summarise(
       action: worst.action,
     },
     furtherCautions: Math.max(0, raised.length - 1),
-    fillInFirst: blanksOf(assessment.candidates).map((blank) => `${blankWords(blank)}.`),
+    fillInFirst: blanksOf(assessment).map((blank) => `${blankWords(blank)}.`),
     nextMeasurement: next
       ? context.phrases('measure-next', {
           label: next.owner === '' ? next.label : `${next.label} (${next.owner})`,

@@ -55,7 +55,7 @@ describe('the answer', () => {
   it('keeps the present drive where nothing does better, and says what stops the next', () => {
     const { sentence, reasons } = answer({ now: { runtimeS: 9000 }, worm: { fits: false } });
     expect(sentence).toBe('Keep now: no other drive does better on the criteria as weighted.');
-    expect(reasons[0]).toMatch(/^The next in line, worm, fails fits/);
+    expect(reasons[0]).toMatch(/^The next in line, worm, fails fit in its space/);
   });
 
   it('names the best where there is no drive of today', () => {

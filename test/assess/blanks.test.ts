@@ -49,7 +49,7 @@ describe('what to fill in first', () => {
     value: null,
     limit: null,
   } as const;
-  const ranked = (...runs: ReturnType<typeof run>[]) =>
+  const assessed = (...runs: ReturnType<typeof run>[]) =>
     assess(
       study(
         runs.map(({ id }) => candidate(id)),
@@ -57,12 +57,12 @@ describe('what to fill in first', () => {
       ),
       runs,
       { version: '0', inputHash: '', inputs: [] },
-    ).candidates;
+    );
 
   it('is the blank that a limit waits for, once for all candidates that have it', () => {
     const failures = [{ ...waiting, missing: 'position_feedback' }];
     const [blank, ...others] = blanksOf(
-      ranked(run('a', {}, { failures }), run('b', {}, { failures }), run('c')),
+      assessed(run('a', {}, { failures }), run('b', {}, { failures }), run('c')),
     );
     expect(blank).toMatchObject({ field: 'position_feedback', candidates: ['a', 'b'] });
     expect(blank!.meaning).toContain('between its end switches');
@@ -71,6 +71,6 @@ describe('what to fill in first', () => {
 
   it('is nothing for a candidate that fails another limit anyway', () => {
     const failures = [{ ...waiting, missing: 'position_feedback' }];
-    expect(blanksOf(ranked(run('a', { busVoltageV: 20 }, { failures })))).toEqual([]);
+    expect(blanksOf(assessed(run('a', { busVoltageV: 20 }, { failures })))).toEqual([]);
   });
 });
