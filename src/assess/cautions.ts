@@ -1,6 +1,7 @@
 import type { Study } from '../study/study.js';
 import type { CandidateAssessment, Caution, CautionSeverity } from './assessment.js';
 import { contactCautions } from './cautions/contact.js';
+import { effortCautions } from './cautions/effort.js';
 import { fallingCautions } from './cautions/falling.js';
 import { heatCautions } from './cautions/heat.js';
 import { holdingCautions, measuredRuntime } from './cautions/holding.js';
@@ -34,6 +35,7 @@ export function cautionsOf(
 function candidateCautions(judged: Judged): Caution[] {
   return [
     ...fallingCautions(judged),
+    ...effortCautions(judged),
     ...contactCautions(judged),
     ...holdingCautions(judged),
     ...heatCautions(judged),

@@ -18,6 +18,8 @@ export interface DrawnFigures {
   runtimeP10S: number;
   /** Median of the largest hold effort as a share of stall effort, what listings flatter taken off. */
   holdEffortRatio: number | null;
+  /** Median of the effort it can give over the largest it needs. */
+  torqueMarginRatio: number | null;
 }
 
 /** A criterion's figure in SI, or what to fill in before it can be known; infinite where it has no end. */

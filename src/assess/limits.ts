@@ -3,11 +3,9 @@ import type { Criterion, Limit } from '../study/choosing.js';
 import type { Space } from '../study/feature.js';
 import type { LimitOutcome } from './assessment.js';
 import { criterionValue, type Judged } from './criterion-values.js';
+import { enoughMarginRatio } from './thresholds.js';
 
 export { passesAll } from './choosing/rank-order.js';
-
-/** Share by which the drive must outdo the largest load when no criteria file says otherwise. */
-const defaultTorqueMargin = 1.3;
 
 /**
  * Every hard limit against one candidate, exactly one outcome per limit: first the ways in which it cannot do
@@ -24,7 +22,7 @@ export function limitsOf(judged: Judged): LimitOutcome[] {
   }
   const demandsMargin = demanded.some((criterion) => criterion.id === 'torque_margin');
   if (!demandsMargin && judged.study.criteria.every((criterion) => criterion.origin === 'assumed')) {
-    const bound: Limit = { direction: 'at-least', bound: defaultTorqueMargin };
+    const bound: Limit = { direction: 'at-least', bound: enoughMarginRatio };
     outcomes.push(criterionLimit('torque_margin', bound, judged));
   }
   return outcomes;

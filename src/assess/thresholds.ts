@@ -21,3 +21,6 @@ export const approvalWh = cited(160, 'iata-batteries', 'spare lithium-ion batter
 
 /** Eight hours of contact with skin, any material. */
 export const longContactK = cited(kelvinOf(43), 'iso-13732-1', 'burn thresholds, long contact; from memory');
+
+/** Effort over the largest load from which a drive has enough in hand, friction and bad days included (from experience). */
+export const enoughMarginRatio = 1.3;

@@ -46,6 +46,22 @@ describe('cautions from the numbers', () => {
     expect(raised('hold-effort', { nominal: { holdEffortRatio } })?.severity).toBe(severity);
   });
 
+  it.each([
+    ['no word of a drive that gives 1.3 times what it needs', 1.3, undefined, undefined],
+    ['a caution where it gives less', 1.29, undefined, 'caution'],
+    ['a severe one where it cannot hold its worst moment', 0.99, undefined, 'severe'],
+    ['a severe one where half of the draws say so', 1.4, 0.98, 'severe'],
+    ['a severe one where the figures as they stand say so', 0.98, 1.4, 'severe'],
+  ])('raise %s, without any criteria', (_, torqueMarginRatio, drawn, severity) => {
+    const one = candidate('a');
+    const figures = { runtimeP10S: 0, holdEffortRatio: null, torqueMarginRatio: drawn ?? null };
+    const found = assess(study([one], []), [run('a', { torqueMarginRatio })], {
+      ...{ version: '0', inputHash: '', inputs: [] },
+      drawn: new Map([['a', figures]]),
+    }).cautions.filter(({ code }) => ['too-weak', 'little-effort-left'].includes(code));
+    expect(found.map((caution) => caution.severity)).toEqual(severity === undefined ? [] : [severity]);
+  });
+
   it('take the stall figure of a listing for less than it says', () => {
     const nominal = { holdEffortRatio: 0.24 };
     expect(raised('hold-effort', { nominal, sheet: { figuresFrom: 'listing' } })?.severity).toBe('caution');
