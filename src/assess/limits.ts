@@ -1,3 +1,4 @@
+import { isSure } from '../simulate/failures.js';
 import type { Failure } from '../simulate/outcome.js';
 import type { Criterion, Limit } from '../study/choosing.js';
 import type { Space } from '../study/feature.js';
@@ -98,10 +99,15 @@ function roomSides(space: Space): (number | null)[] {
   return [space.lengthM, space.widthM, space.heightM];
 }
 
-/** One outcome per way of failing; further places where it fails the same way join its reason. */
+/**
+ * One outcome per way of failing; further places where it fails the same way join its reason. What waits for a blank
+ * is not judged, unless it fails the same way for sure.
+ */
 function failuresAsLimits(failures: Failure[]): LimitOutcome[] {
   const outcomes = new Map<string, LimitOutcome>();
-  for (const failure of failures) {
+  const sure = failures.filter(isSure);
+  const waiting = failures.filter((one) => !isSure(one) && sure.every(({ code }) => code !== one.code));
+  for (const failure of [...sure, ...waiting]) {
     const known = outcomes.get(failure.code);
     if (known) known.reason = `${known.reason}; ${failure.reason}`;
     else outcomes.set(failure.code, failureAsLimit(failure));

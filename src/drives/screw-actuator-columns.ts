@@ -24,6 +24,10 @@ export const screwActuatorColumns = columnsOf('linear', {
     strut_feature_arm: [null, 'proposed so that stroke and closed length fit with the least force'],
     strut_level_angle: [null, 'proposed so that stroke and closed length fit with the least force'],
     strut_side: ['push', 'below the feature'],
+    closed_length: [
+      null,
+      'the length of the envelope; where that is blank too, whether a strut fits is not judged',
+    ],
   },
   notApplicable: [...wormColumns],
   usual: {

@@ -45,6 +45,7 @@ export const candidates: Record<DriveKind, Cells> = {
     stall_force: '200 N',
     stall_current: '1.8 A',
     stroke: '100 mm',
+    closed_length: '205 mm',
     mass: '290 g',
   },
 };

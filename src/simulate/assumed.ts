@@ -12,7 +12,7 @@ export function assumedOf(study: Study, candidate: Candidate, prepared: Prepared
   return [
     ...motorValues(candidate, prepared),
     ...heatValues(study, candidate),
-    ...strutValues(candidate, prepared),
+    ...strutValues(prepared),
     ...voltageValues(candidate, prepared),
     ...packValues(study),
   ];
@@ -61,9 +61,16 @@ function heatValues(study: Study, { sheet }: Candidate): AssumedValue[] {
   return values;
 }
 
-function strutValues(_candidate: Candidate, { model, proposedPivots }: PreparedCandidate): AssumedValue[] {
-  if (!proposedPivots) return [];
-  const basis = 'proposed: fits stroke and closed length with the least peak force';
+/** Why pivots stand as they do that no sheet gave. */
+const pivotBasis = {
+  fits: 'proposed: fits stroke and closed length with the least peak force',
+  'by-stroke': 'proposed by the stroke alone: without closed_length nobody knows whether the drive goes in',
+  fallback: 'no pivots fit: a third of the feature, square at level, to show where it fails',
+} as const;
+
+function strutValues({ model, proposedPivots }: PreparedCandidate): AssumedValue[] {
+  if (proposedPivots === false) return [];
+  const basis = pivotBasis[proposedPivots];
   const { coupling } = model;
   return [
     assumed('strut_frame_arm', coupling.frameArmM, 'm', 'mm', basis),

@@ -28,7 +28,7 @@ import { crushForces, pushAt } from './push.js';
 import { runOnPack } from './run-on-pack.js';
 import { loopSeries } from './series.js';
 import { startUpCurrentA } from './start-up.js';
-import { strutPivots } from './strut.js';
+import { type ChosenPivots, strutPivots } from './strut.js';
 import { searchEfforts } from './torque-margin.js';
 import { warmFindings } from './warm-check.js';
 
@@ -38,7 +38,7 @@ export interface PreparedCandidate {
   locking: LockingClass;
   pack: PackModel;
   /** Pivots the tool proposed because the sheet left them blank. */
-  proposedPivots: boolean;
+  proposedPivots: ChosenPivots['proposed'];
 }
 
 /** Turn a candidate of a study into the plain numbers that the simulation works from. */

@@ -12,6 +12,9 @@ const samePosition = { hinge: Math.PI / 360, slide: 5e-4 };
 export const positionText = (study: Study, position: number): string =>
   formatValue(position, study.feature.kind === 'hinge' ? 'deg' : 'mm');
 
+/** Whether it fails whatever a blank turns out to be. */
+export const isSure = ({ missing }: Failure): boolean => missing === undefined;
+
 /** In what ways a candidate cannot do the job at all, linkage apart. */
 export function candidateFailures(
   study: Study,

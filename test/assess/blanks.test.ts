@@ -41,6 +41,22 @@ describe('a stop between the ends of a switched drive', () => {
   });
 });
 
+describe('a way of failing that waits for a blank', () => {
+  it('fails all the same where the drive fails in that way for sure', () => {
+    const failure = { code: 'linkage', position: 0, reason: 'too long', value: 2, limit: 1 } as const;
+    const open = { ...failure, value: null, limit: null, missing: 'closed_length' };
+    const one = candidate('a');
+    const limits = limitsOf({
+      study: study([one], []),
+      candidate: one,
+      run: run('a', {}, { failures: [open, failure] }),
+    });
+    expect(limits.filter(({ criterion }) => criterion === 'linkage')).toMatchObject([
+      { passes: false, reason: 'too long' },
+    ]);
+  });
+});
+
 describe('what to fill in first', () => {
   const waiting = {
     code: 'positions',

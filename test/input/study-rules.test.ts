@@ -15,6 +15,21 @@ describe('rules that look at more than one cell', () => {
     expect(standing.carrier.activity).toBe('stand');
   });
 
+  it('take a strut drive to be as long as its envelope where nobody measured it drawn in', () => {
+    const listed = goodFiles['candidates.csv'] as string;
+    const withLength = (length: string, closed: string) =>
+      studyIn({
+        ...goodFiles,
+        'candidates.csv': listed
+          .replace(/mass\n/, 'mass,length,closed_length\n')
+          .replace(/290 g/, `290 g,${length},${closed}`),
+      });
+    const path = 'candidates.screw-a.sheet.closedLengthM';
+    expect(historyOf(withLength('205 mm', ''), path)).toMatchObject({ origin: 'assumed', shown: '205 mm' });
+    expect(historyOf(withLength('205 mm', '190 mm'), path)).toMatchObject({ origin: 'given', shown: '190 mm' });
+    expect(withLength('', '').candidates[2]!.sheet.closedLengthM).toBeNull();
+  });
+
   it('take the balance distance from a scale under the tip', () => {
     const scaled = studyIn(edited('study.csv', '200 mm', '', withItems('feature.tip_scale,220 g,,')));
     expect(scaled.feature.balanceDistanceM).toBeCloseTo((0.22 * 0.5) / 0.5, 12);

@@ -8,7 +8,7 @@ import { bodyMassKg, costMoney, driveCountOf } from '../burdens.js';
 import { busOf } from '../bus.js';
 import { prepareCandidate } from '../candidate.js';
 import type { CandidateModel } from '../candidate-model.js';
-import { positionFailures } from '../failures.js';
+import { isSure, positionFailures } from '../failures.js';
 import { holdCorrectionRatio, lockingClass, unpoweredHoldHonoured } from '../hold.js';
 import { checkLinkage } from '../linkage-check.js';
 import { featureMassKg, heatBounceFraction, loadOf } from '../mechanics.js';
@@ -84,8 +84,8 @@ export class CandidateKernel {
     this.highestHold = holds.highest;
     this.firstHold = holds.first;
     this.heatBounce = heatBounceFraction(study.carrier.activity);
-    this.linkagePossible = checkLinkage(model, candidate.sheet, study.feature).failures.length === 0;
-    this.positionsPossible = positionFailures(study, model).every(({ missing }) => missing !== undefined);
+    this.linkagePossible = !checkLinkage(model, candidate.sheet, study.feature).failures.some(isSure);
+    this.positionsPossible = !positionFailures(study, model).some(isSure);
   }
 
   /**
