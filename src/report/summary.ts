@@ -30,7 +30,7 @@ export interface SummaryRow {
   /** null: not every limit could be judged. */
   passes: boolean | null;
   limits: string;
-  /** The same where there is little room: `✓ 7 limits`, `paper 61 %`. */
+  /** How many pass, or else fail or cannot be judged, where there is little room: `✓ 7 limits`, `paper 61 %`. */
   limitsInShort: string;
   /** Figures as written, in the units of `ReportSummary.units`; with draws a median and its 10–90 %. */
   runtime: string;
@@ -90,7 +90,12 @@ export function summarise(
     confidence: confidenceText(context),
     reasons: verdict.reasons.slice(0, mostReasons),
     rows: context.candidates.map((candidate) => summaryRow(context, candidate)),
-    units: { runtime: 'min', mass: context.units.mass.unit, holding: 'W', cost: context.currency },
+    units: {
+      runtime: 'min',
+      mass: context.units.mass.unit,
+      holding: 'W',
+      cost: context.currency === '' ? 'cost' : context.currency,
+    },
     caution: worst && {
       severity: worst.severity,
       about: worst.candidate === null ? '' : labelOf(context, worst.candidate),
@@ -159,8 +164,8 @@ function summaryRow(context: ReportContext, candidate: ReportContext['candidates
 function limitsInShort(context: ReportContext, candidate: ReportContext['candidates'][number]): string {
   const certainty = certaintyOf(context, candidate);
   if (certainty?.passesOnPaper) return `paper ${probability(certainty.passProbability)}`;
-  return limitsSummary(candidate)
-    .text.replace('✗ fails: ', '✗ ')
-    .replace('✓ passes ', '✓ ')
-    .replace('not judged: ', '? ');
+  const { limits, passes } = candidate;
+  if (limits.length === 0) return limitsSummary(candidate).text;
+  const sign = passes === null ? '?' : passes ? '✓' : '✗';
+  return `${sign} ${counted(limits.filter((limit) => limit.passes === passes).length, 'limit')}`;
 }
