@@ -90,7 +90,7 @@ function read(
   const cells = studyTable && complete ? itemCells(studyTable, report) : null;
   const changes = typed.flatMap((change) => changeOf(change, report) ?? []);
   const changeable = { items: cells, candidates: tables.candidates, packs: packsTable!, loads: loadsTable! };
-  applyChanges(
+  const triedFigures = applyChanges(
     changes.filter((change) => !isCriterionChange(change)),
     changeable,
     report,
@@ -123,7 +123,8 @@ function read(
     : defaultCriteria(targetRuntimeS, assumptions);
   const choosing = changes.filter(isCriterionChange);
   const means = { targetRuntimeS, assumptions, report };
-  const criteria = changeCriteria(ownCriteria, choosing, changesFile, means);
+  const { criteria, tried: triedCriteria } = changeCriteria(ownCriteria, choosing, changesFile, means);
+  const tried = [...triedFigures, ...triedCriteria];
   const day = dayTable ? readDay(dayTable, assumptions, report) : [];
   const measured = measuredTable ? readMeasured(measuredTable, assumptions, report) : null;
   if (measuredTable) checkMeasuredBaseline(measuredTable, baselineId, report);
@@ -155,6 +156,7 @@ function read(
         ...candidates.provenance,
         ...(measured?.provenance ?? []),
       ],
+      tried,
     });
 }
 

@@ -1,6 +1,7 @@
 import type { Assessment, Caution } from '../assess/assessment.js';
 import { blanksOf, blankWords } from '../assess/blanks.js';
 import { driveTypes } from '../drives/registry.js';
+import type { TriedChange } from '../study/study.js';
 import {
   bandOf,
   certaintyOf,
@@ -48,6 +49,8 @@ export interface SummaryRow {
 export interface ReportSummary {
   project: string;
   question: string;
+  /** What was tried instead of what the files say: `feature.mass = 700 g instead of 560 g`. */
+  whatIf: string[];
   answer: string;
   /** How sure the answer is; empty where nobody can say. */
   confidence: string;
@@ -86,6 +89,7 @@ export function summarise(
   return {
     project: assessment.study.about.project,
     question: assessment.study.about.question,
+    whatIf: (assessment.study.tried ?? []).map(triedText),
     answer: verdict.sentence,
     confidence: confidenceText(context),
     reasons: verdict.reasons.slice(0, mostReasons),
@@ -124,6 +128,11 @@ export function summarise(
 /** How sure it is, and why; without draws there is nothing to be sure by. */
 function confidenceText({ assessment }: ReportContext): string {
   return assessment.certainty === null ? '' : confidenceWords(assessment.verdict.confidence);
+}
+
+function triedText({ item, from, to }: TriedChange): string {
+  const shown = (text: string) => (text === '' ? 'blank' : text);
+  return `${item} = ${shown(to)} instead of ${shown(from)}`;
 }
 
 function drawsText({ assessment, phrases }: ReportContext): string {

@@ -26,7 +26,10 @@ describe('rules that look at more than one cell', () => {
       });
     const path = 'candidates.screw-a.sheet.closedLengthM';
     expect(historyOf(withLength('205 mm', ''), path)).toMatchObject({ origin: 'assumed', shown: '205 mm' });
-    expect(historyOf(withLength('205 mm', '190 mm'), path)).toMatchObject({ origin: 'given', shown: '190 mm' });
+    expect(historyOf(withLength('205 mm', '190 mm'), path)).toMatchObject({
+      origin: 'given',
+      shown: '190 mm',
+    });
     expect(withLength('', '').candidates[2]!.sheet.closedLengthM).toBeNull();
   });
 

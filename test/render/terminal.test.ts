@@ -90,6 +90,19 @@ describe('the ranking on a terminal', () => {
     expect(renderTerminal(nameless, settings)).toMatch(/ W cost score/);
   });
 
+  it('repeats what was tried, from what to what', () => {
+    const assessment = createAssessment();
+    const tried = [
+      { item: 'feature.mass', from: '860 g', to: '700 g' },
+      { item: 'noise.must', from: 'at most 60 dB', to: '' },
+    ];
+    const study = { ...assessment.study, tried };
+    const shown = renderTerminal(summarise({ ...assessment, study }, templates, ''), settings);
+    expect(shown).toContain('What if: feature.mass = 700 g instead of 860 g');
+    expect(shown).toContain('What if: noise.must = blank instead of at most 60 dB');
+    expect(text).not.toContain('What if:');
+  });
+
   it('lets no control character through, from the study or the path', () => {
     const nasty = renderTerminal(summarise(createAssessment(), templates, ''), {
       ...settings,

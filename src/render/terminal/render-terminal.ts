@@ -28,6 +28,9 @@ export function renderTerminal(source: ReportSummary, options: TerminalOptions):
       ...wrapped(summary.project, width).map((line) => paint(line, 'muted')),
       ...wrapped(summary.question, width),
     ],
+    summary.whatIf.flatMap((change) =>
+      hanging('What if: ', change, width, 2).map((line) => paint(line, 'alert')),
+    ),
     [
       ...wrapped(summary.answer, width).map((line) => paint(line, 'strong')),
       ...(summary.confidence === '' ? [] : wrapped(summary.confidence, width)),
