@@ -57,13 +57,15 @@ function blankOf({ id, type }: CandidateAssessment, field: string, without: stri
   };
 }
 
-/** One entry for the same blank of several candidates. */
+/** One entry for the same cell, with all candidates that leave it blank and all that waits for it. */
 function merged(blanks: readonly Blank[]): Blank[] {
-  const found: Blank[] = [];
-  for (const blank of blanks) {
-    const same = found.find(({ field, without }) => field === blank.field && without === blank.without);
-    if (same === undefined) found.push({ ...blank, candidates: [...blank.candidates] });
-    else same.candidates.push(...blank.candidates);
-  }
-  return found;
+  return [...new Set(blanks.map(({ field }) => field))].map((field) => {
+    const same = blanks.filter((blank) => blank.field === field);
+    const together = (texts: string[]) => [...new Set(texts)];
+    return {
+      ...same[0]!,
+      candidates: together(same.flatMap(({ candidates }) => candidates)),
+      without: together(same.map(({ without }) => without)).join('; '),
+    };
+  });
 }

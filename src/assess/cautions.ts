@@ -12,9 +12,17 @@ import type { Judged } from './criterion-values.js';
 
 const weight: Record<CautionSeverity, number> = { severe: 0, caution: 1, note: 2 };
 
+/** What burns a drive or hurts somebody comes before what is missing or wears out. */
+const gravest = ['voltage', 'falls', 'too-weak', 'crush', 'hot-case', 'winding-hot', 'wire', 'pack-current'];
+
+const gravity = ({ code }: Caution): number => {
+  const place = gravest.indexOf(code);
+  return place < 0 ? gravest.length : place;
+};
+
 /**
- * Every caution the numbers raise, most severe first and, among equals, those of better ranked candidates
- * first; then the cautions that always stand, ending with the line that codes and licensed practice come first.
+ * Every caution the numbers raise, most severe first, then what does most harm, then those of better ranked
+ * candidates; then the cautions that always stand, ending with the line that codes and licensed practice come first.
  * @param ranked candidates in rank order
  */
 export function cautionsOf(
@@ -28,7 +36,9 @@ export function cautionsOf(
     ...packCautions(study),
     ...judged.flatMap(candidateCautions),
   ];
-  raised.sort((a, b) => weight[a.severity] - weight[b.severity] || place(a) - place(b));
+  raised.sort(
+    (a, b) => weight[a.severity] - weight[b.severity] || gravity(a) - gravity(b) || place(a) - place(b),
+  );
   return [...raised, ...standingCautions(study)];
 }
 

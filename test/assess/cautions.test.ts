@@ -178,3 +178,17 @@ describe('cautions from the numbers', () => {
     expect(all.every(({ text, action }) => text !== '' && action !== '')).toBe(true);
   });
 });
+
+describe('the order of cautions', () => {
+  it('puts what burns a drive or hurts somebody before a board that is missing', () => {
+    const plain = study([candidate('a'), candidate('b')], []);
+    const unprotected = { ...plain, wiring: { ...plain.wiring, protectionTripA: null } };
+    const hurting = { crushForceN: 200, powerCut: landing };
+    const severe = assess(
+      unprotected,
+      [run('a', { torqueMarginRatio: 3, ...hurting }), run('b', { busVoltageV: 12.6, maximumVoltageV: 8.5 })],
+      { version: '0', inputHash: '', inputs: [] },
+    ).cautions.filter(({ severity }) => severity === 'severe');
+    expect(severe.map(({ code }) => code)).toEqual(['voltage', 'falls', 'crush', 'no-protection']);
+  });
+});

@@ -21,6 +21,7 @@ describe('the ranking on a terminal', () => {
       'Change to Worm gearmotor',
       '3. The price of the worm',
       'Severe, 412 N:',
+      '5 more in the report, 2 of them severe.',
       'Measure next: hold current of the servo',
       'Report: out/report.pdf',
       '118 figures given, 61 assumed',

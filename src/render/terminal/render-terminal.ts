@@ -51,13 +51,16 @@ export function renderTerminal(source: ReportSummary, options: TerminalOptions):
     .join('\n\n')}\n`;
 }
 
-function cautionLines({ caution, furtherCautions }: ReportSummary, width: number, paint: Paint): string[] {
+function cautionLines(summary: ReportSummary, width: number, paint: Paint): string[] {
+  const { caution, furtherCautions, furtherSevere } = summary;
   if (caution === null) return [];
+  const severe = furtherSevere === 0 ? '' : `, ${furtherSevere} of them severe`;
   const word = caution.severity === 'severe' ? 'Severe' : caution.severity === 'note' ? 'Note' : 'Caution';
   const head = `${word}, ${caution.figure}: `;
   const about = caution.about === '' ? '' : `${caution.about}: `;
   const [first = '', ...rest] = hanging(head, about + caution.text, width, 2);
-  const more = furtherCautions === 0 ? [] : [paint(`  ${furtherCautions} more in the report.`, 'muted')];
+  const more =
+    furtherCautions === 0 ? [] : [paint(`  ${furtherCautions} more in the report${severe}.`, 'muted')];
   const painted = paint(head.trimEnd(), 'alert') + first.slice(head.trimEnd().length);
   return [painted, ...rest, ...hanging('  → ', caution.action, width), ...more];
 }
