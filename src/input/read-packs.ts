@@ -61,11 +61,31 @@ function checkVoltages(reading: RowReading, chemistry: Chemistry, report: Report
 /** Reads loads.csv. */
 export function readLoads(table: Table, assumptions: Assumptions, report: Report): RowsReading<Load> {
   const voltage = loadFields.find(({ name }) => name === 'voltage')!;
-  return readRows(table, loadFields, 'load', 'loads', assumptions, report, (reading) => {
-    // Without a converter the current follows from the voltage.
-    if (reading.isBlank('converterEfficiency') && reading.isBlank('voltageV')) reading.missing(voltage);
+  return readRows(table, loadFields, 'load', 'loads', assumptions, report, (reading, provenance) => {
+    if (reading.isBlank('converterEfficiency')) {
+      // Without a converter the current follows from the voltage.
+      if (reading.isBlank('voltageV')) reading.missing(voltage);
+      else provenance.push(linearRegulator(reading));
+    }
     return valuesOf(reading) as unknown as Load;
   });
+}
+
+/** What a load without a converter is taken to have, so that it stands among what was assumed. */
+function linearRegulator({ pathPrefix, owner }: RowReading): Provenance {
+  return {
+    path: `${pathPrefix}converterEfficiency`,
+    field: 'converter_efficiency',
+    owner,
+    origin: 'assumed',
+    written: null,
+    shown: 'linear regulator',
+    value: null,
+    basis:
+      'no converter named: the pack gives the current that the load draws at its own voltage, and the rest of the voltage is heat',
+    spread: null,
+    place: null,
+  };
 }
 
 function readRows<T>(
