@@ -66,7 +66,7 @@ export function applyChanges(
 /** A cell with the unit that its column head or unit column gives it. */
 function asWritten(cell: Cell | undefined): string {
   const text = cell?.text.trim() ?? '';
-  return text !== '' && cell?.unit ? `${text} ${cell.unit}` : text;
+  return /^[-\d.,]+$/.test(text) ? `${text} ${cell?.unit?.text ?? ''}`.trim() : text;
 }
 
 /** The name that was meant: also of one with its file in front, such as `candidates.servo-a.mass`. */

@@ -81,7 +81,7 @@ export function headerUnitOfAnotherDimension(
     `the unit in “${quoted(received)}” is ${given}, ${expected} is expected${suggestion === '' ? '' : `: ${suggestion}?`}`,
     suggestion === ''
       ? 'leave the unit out'
-      : `if you meant ${suggestion}, write ${suggestion} in the brackets`,
+      : `if you meant ${suggestion}, write ${suggestion} ${received.includes('[') ? 'in the brackets' : 'in the unit column'}`,
   );
 }
 
@@ -112,7 +112,7 @@ export function unknownChoice(
     'unknown-choice',
     received,
     listed(choices),
-    `“${quoted(received)}” is no ${name}: ${listed(choices)} is expected`,
+    `“${quoted(received)}” is no ${name}`,
     meant(nearest, `choose ${listed(choices)}`),
   );
 }
