@@ -12,6 +12,7 @@ import { writeOut } from './write-out.js';
 interface NewOptions {
   drive?: string[];
   wording?: true;
+  allColumns?: true;
 }
 
 /** `new <folder>`: a study to fill in, one comment above each item saying how to measure it; or wording to edit. */
@@ -22,7 +23,8 @@ export function addNew(program: Command, shell: Shell): void {
     .description('start a study: files to fill in, with a line on how to measure each item')
     .argument('<folder>', 'folder to make')
     .addOption(new Option('--drive <type...>', 'drive types to compare; all when left out'))
-    .addOption(wording.conflicts('drive'))
+    .option('--all-columns', 'every column that the drive types have, also what few studies need')
+    .addOption(wording.conflicts(['drive', 'allColumns']))
     .option(...jsonFlag)
     .addHelpText(
       'after',
@@ -32,14 +34,18 @@ export function addNew(program: Command, shell: Shell): void {
     .action((folder: string, options: NewOptions) => begin(folder, options, shell));
 }
 
-async function begin(folder: string, { drive, wording }: NewOptions, shell: Shell): Promise<void> {
+async function begin(
+  folder: string,
+  { drive, wording, allColumns }: NewOptions,
+  shell: Shell,
+): Promise<void> {
   const { starter, wordingCopy } = await import('../app/starter.js');
   if (wording) {
     const files = wordingCopy(templateTexts());
     const next = `Edit what you like and delete the rest, then:  holdwright report STUDY --out REPORT --templates ${folder}`;
     return write(folder, files, next, shell);
   }
-  const started = starter(drive ?? []);
+  const started = starter(drive ?? [], allColumns);
   if ('unknown' in started) {
     const { unknown, known } = started;
     const place = { file: '--drive', line: null, column: null };
