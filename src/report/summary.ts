@@ -68,7 +68,7 @@ export interface ReportSummary {
   /** How many more cautions stand in the report. */
   furtherCautions: number;
   /** How many of those are severe. */
-  furtherSevere: number;
+  furtherSevereCount: number;
   /** Blanks that keep a candidate from being judged. */
   fillInFirst: string[];
   nextMeasurement: string;
@@ -110,7 +110,7 @@ export function summarise(
       action: worst.action,
     },
     furtherCautions: Math.max(0, raised.length - 1),
-    furtherSevere: raised.filter((one) => one !== worst && one.severity === 'severe').length,
+    furtherSevereCount: raised.filter((one) => one !== worst && one.severity === 'severe').length,
     fillInFirst: blanksOf(assessment).map((blank) => `${blankWords(blank)}.`),
     nextMeasurement: next
       ? context.phrases('measure-next', {

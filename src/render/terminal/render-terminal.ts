@@ -52,9 +52,9 @@ export function renderTerminal(source: ReportSummary, options: TerminalOptions):
 }
 
 function cautionLines(summary: ReportSummary, width: number, paint: Paint): string[] {
-  const { caution, furtherCautions, furtherSevere } = summary;
+  const { caution, furtherCautions, furtherSevereCount } = summary;
   if (caution === null) return [];
-  const severe = furtherSevere === 0 ? '' : `, ${furtherSevere} of them severe`;
+  const severe = furtherSevereCount === 0 ? '' : `, ${furtherSevereCount} of them severe`;
   const word = caution.severity === 'severe' ? 'Severe' : caution.severity === 'note' ? 'Note' : 'Caution';
   const head = `${word}, ${caution.figure}: `;
   const about = caution.about === '' ? '' : `${caution.about}: `;
