@@ -1,4 +1,5 @@
 import type { Assessment, CandidateAssessment } from '../assess/assessment.js';
+import { blanksOf } from '../assess/blanks.js';
 import type { Certainty } from '../assess/certainty.js';
 import { adviceData } from './measure-text.js';
 
@@ -11,6 +12,7 @@ export function checkData(assessment: Assessment): object {
     verdict,
     candidates: assessment.candidates.map((candidate) => candidateData(candidate, certainty)),
     calibration: certainty?.calibration ?? null,
+    fillInFirst: blanksOf(assessment),
     figuresGiven,
     figuresAssumed,
     nextMeasurements: nextMeasurements.map(adviceData),

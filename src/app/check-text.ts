@@ -1,10 +1,11 @@
 import { obstacles } from '../assess/answer.js';
 import type { Assessment, CandidateAssessment, MeasurementAdvice } from '../assess/assessment.js';
+import { type Blank, blanksOf, blankWords } from '../assess/blanks.js';
 import { inDraws } from '../assess/certainty/sureness.js';
 import type { Certainty } from '../assess/certainty.js';
 import { countText } from '../assess/figures.js';
 import type { UnitSystem } from '../quantity/display-units.js';
-import { restatedAssessment } from '../report/index.js';
+import { confidenceWords, restatedAssessment } from '../report/index.js';
 import { wrapped } from './wrap.js';
 
 /** How many measurements are named. */
@@ -25,9 +26,10 @@ export function checkText(told: Assessment, width: number, units: UnitSystem = '
     ...assessment.candidates.flatMap((candidate) => candidateLines(candidate, certainty, width)),
     '',
     ...wrapped(verdict.sentence, width),
-    ...wrapped(`${verdict.confidence.word.toUpperCase()}: ${verdict.confidence.sentence}`, width),
+    ...wrapped(confidenceWords(verdict.confidence), width),
     ...calibrationLines(certainty, width),
     '',
+    ...blankLines(blanksOf(assessment), width),
     `Figures: ${assessment.figuresGiven} yours, ${assessment.figuresAssumed} assumed.`,
     ...measurements(assessment.nextMeasurements, width),
   ].join('\n');
@@ -71,6 +73,19 @@ function calibrationLines(certainty: Certainty | null, width: number): string[] 
     `Of the draws of the drive of today those that agree with the measured ${readings}${softened} are worth ${worth}.`,
     width,
   );
+}
+
+/** What has to be written into the files before anything is worth measuring. */
+function blankLines(blanks: Blank[], width: number): string[] {
+  if (blanks.length === 0) return [];
+  return [
+    'Fill in first:',
+    ...blanks.flatMap((blank, index) => [
+      ...wrapped(`${index + 1}. ${blankWords(blank)}.`, width, '  ', '     '),
+      ...(blank.how === '' ? [] : wrapped(`${blank.how}.`, width, '     ', '     ')),
+    ]),
+    '',
+  ];
 }
 
 function measurements(advice: MeasurementAdvice[], width: number): string[] {

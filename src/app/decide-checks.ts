@@ -61,6 +61,7 @@ export function checkedDecision(
   if (date !== null && lookAgain !== null && lookAgain <= date)
     tell('--look-again', say.lookAgainTooEarly(lookAgain, date));
   if (supersedes !== null) checkSuperseded(supersedes, date, before, tell);
+  checkStanding(words, assessment, before, tell);
 
   if (issues.some(({ severity }) => severity === 'error')) return { ok: false, issues };
   const choice = { id: candidate!.id, label: candidate!.label };
@@ -79,12 +80,32 @@ function checkWord(
   hasBaseline: boolean,
   tell: Tell,
 ): void {
-  const takesIt = decision === 'adopt' || decision === 'keep';
-  if (takesIt && candidate.passes !== true)
+  if (takesIt(decision) && candidate.passes !== true)
     tell('--choose', say.adoptsWhatFails(candidate.label, obstacles(candidate)));
-  const isOdd = candidate.isBaseline ? decision === 'adopt' : decision === 'keep' && hasBaseline;
-  if (isOdd) tell('--decision', say.anotherWordMeant(decision, candidate.label, candidate.isBaseline));
+  if (candidate.isBaseline && decision === 'adopt') tell('--decision', say.anotherWordMeant(candidate.label));
+  if (!candidate.isBaseline && decision === 'keep' && hasBaseline)
+    tell('--decision', say.keepsWhatIsNotBuilt(candidate.label));
 }
+
+/** Two decisions to build something for the same question, of which none replaces the other. */
+function checkStanding(
+  { decision, supersedes }: DecisionWords,
+  { study }: Assessment,
+  before: readonly LedgerEntry[],
+  tell: Tell,
+): void {
+  if (!takesIt(decision)) return;
+  const replaced = [supersedes, ...before.map((entry) => entry.supersedes)];
+  const standing = before.filter(
+    ({ id, question, decision: earlier }) =>
+      question === study.about.question && takesIt(earlier) && !replaced.includes(id),
+  );
+  const last = standing.at(-1);
+  if (last !== undefined) tell('--supersedes', say.standsBeside(last.id));
+}
+
+/** Whether something is built, or stays, by a decision. */
+const takesIt = (decision: Decision): boolean => decision === 'adopt' || decision === 'keep';
 
 function checkSuperseded(id: string, date: string | null, before: readonly LedgerEntry[], tell: Tell): void {
   const found = before.find((entry) => entry.id === id);

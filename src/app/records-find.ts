@@ -1,4 +1,4 @@
-import { basename, dirname, resolve } from 'node:path';
+import { basename, dirname, join, resolve } from 'node:path';
 import { unknownRecord } from '../archive/decision-messages.js';
 import type { FileOperations } from '../archive/file-operations.js';
 import { issueFor, ledgerAt, readRecord } from '../archive/read-archive.js';
@@ -15,13 +15,22 @@ export function findRecord(files: FileOperations, path: string): Result<SoundRec
   const [archive, id] = [dirname(folder), basename(folder)];
   if (files.kindOf(folder) !== 'folder') {
     const known = neighbours(files, archive);
-    return { ok: false, issues: [issueFor(path, unknownRecord(id, known, nearestName(id, known)))] };
+    const nearest = nearestName(id, known) ?? recordBelow(files, archive, id);
+    return { ok: false, issues: [issueFor(path, unknownRecord(id, known, nearest))] };
   }
   const stored = readRecord(files, archive, id, ledgerAt(files, archive));
   const sound = soundRecord(stored);
   return sound === null
     ? { ok: false, issues: damageOf(stored.issues, path, id) }
     : { ok: true, value: sound, issues: stored.issues };
+}
+
+/** The record with its archive, where somebody left the archive out; null where no folder here has it. */
+function recordBelow(files: FileOperations, folder: string, id: string): string | null {
+  if (files.kindOf(folder) !== 'folder') return null;
+  const archives = files.list(folder).filter(({ kind }) => kind === 'folder');
+  const found = archives.find(({ name }) => neighbours(files, join(folder, name)).includes(id));
+  return found === undefined ? null : `${found.name}/${id}`;
 }
 
 function neighbours(files: FileOperations, archive: string): string[] {

@@ -9,12 +9,13 @@ export type Starter = { files: InputFile[] } | { unknown: string[]; known: reado
 /**
  * Starts a study that compares drive types.
  * @param kinds as the user wrote them; none means all
+ * @param allColumns with the columns too that few studies need
  */
-export function starter(kinds: string[]): Starter {
+export function starter(kinds: string[], allColumns = false): Starter {
   const unknown = kinds.filter((kind) => !driveKinds.some((known) => known === kind));
   if (unknown.length > 0) return { unknown, known: driveKinds };
   const chosen = driveKinds.filter((kind) => kinds.length === 0 || kinds.includes(kind));
-  return { files: starterStudy(chosen).map(({ name, text }) => encoded(name, text)) };
+  return { files: starterStudy(chosen, allColumns).map(({ name, text }) => encoded(name, text)) };
 }
 
 /** The wording and the charts of the report as files to edit, with the page that explains them. */

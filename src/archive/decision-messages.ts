@@ -61,13 +61,35 @@ export function adoptsWhatFails(label: string, obstacles: string): Trouble {
 }
 
 /** `keep` of something that is not there, or `adopt` of what is. */
-export function anotherWordMeant(decision: string, label: string, isBaseline: boolean): Trouble {
+export function anotherWordMeant(label: string): Trouble {
   return warningOf(
     'another-word-meant',
-    decision,
-    isBaseline ? 'keep' : 'adopt',
-    `${quoted(label)} is ${isBaseline ? '' : 'not '}the drive of today`,
-    isBaseline ? 'keep is the word for it' : 'adopt is the word for a change',
+    'adopt',
+    'keep',
+    `${quoted(label)} is the drive of today`,
+    'keep is the word for it',
+  );
+}
+
+/** Nothing that is not there can be kept. */
+export function keepsWhatIsNotBuilt(label: string): Trouble {
+  return errorOf(
+    'keeps-what-is-not-built',
+    'keep',
+    'adopt, postpone or reject',
+    `${quoted(label)} is not the drive of today, so it cannot be kept`,
+    'adopt is the word for a change',
+  );
+}
+
+/** A decision about the same question that still stands. */
+export function standsBeside(id: string): Trouble {
+  return warningOf(
+    'stands-beside',
+    '',
+    'one standing decision for one question',
+    `${quoted(id)} decides the same question and still stands`,
+    `if this one replaces it, file it with --supersedes ${quoted(id)}`,
   );
 }
 

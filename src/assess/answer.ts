@@ -1,7 +1,10 @@
+import { formatQuantity } from '../quantity/format.js';
+import type { CriterionId } from '../study/choosing.js';
+import { criterionFacts } from '../study/choosing-fields.js';
 import type { Study } from '../study/study.js';
 import type { Assessment, CandidateAssessment, LimitOutcome } from './assessment.js';
 import { limitName } from './criterion-words.js';
-import { hours, mass, minutes, percent, plain, watts } from './figures.js';
+import { hours, mass, minutes, plain, volts, watts } from './figures.js';
 
 type Answer = Assessment['answer'];
 
@@ -117,7 +120,18 @@ export function obstacles(candidate: CandidateAssessment): string {
 function obstacle(limit: LimitOutcome): string {
   const name = limitName(limit.criterion);
   if (limit.reason !== undefined) return `${name} (${limit.reason})`;
-  return limit.margin === null ? name : `${name} by ${percent(-limit.margin)}`;
+  const [is, asked] = [limitFigure(limit, limit.value), limitFigure(limit, limit.limit)];
+  if (is === null || asked === null) return name;
+  return `${name} (${is}, ${limit.direction === 'at-least' ? 'at least' : 'at most'} ${asked} asked)`;
+}
+
+/** A figure of a limit with its unit; null where it is only met or not. */
+function limitFigure({ criterion }: LimitOutcome, value: number | null): string | null {
+  if (value === null || !Object.hasOwn(criterionFacts, criterion)) return null;
+  if (criterion === 'voltage') return volts(value);
+  const { dimension } = criterionFacts[criterion as CriterionId];
+  if (dimension === null) return null;
+  return dimension === 'ratio' || dimension === 'money' ? plain(value) : formatQuantity(value, dimension);
 }
 
 /** Labels as they are, with the id where two candidates carry the same one. */

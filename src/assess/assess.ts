@@ -5,6 +5,7 @@ import { answerOf } from './answer.js';
 import { type Assessment, type CandidateAssessment, modelVersion, resultsFormat } from './assessment.js';
 import { cautionsOf } from './cautions.js';
 import type { DrawnFigures, Judged } from './criterion-values.js';
+import { leaveOutBlanks } from './left-out.js';
 import { limitsOf, passesAll } from './limits.js';
 import { protectionOf } from './protection.js';
 import { compareForRank, nonDominatedIds } from './ranking.js';
@@ -30,7 +31,8 @@ export interface AssessmentContext {
  * first.
  * @param runs one for each candidate, in the study's order
  */
-export function assess(study: Study, runs: CandidateRun[], context: AssessmentContext): Assessment {
+export function assess(given: Study, runs: CandidateRun[], context: AssessmentContext): Assessment {
+  const study = leaveOutBlanks(given, runs);
   const all = judgedOf(study, runs, context.drawn);
   const candidates = ranked(study, all);
   const inRank = candidates.map(({ id }) => all.find((judged) => judged.candidate.id === id) as Judged);

@@ -46,7 +46,7 @@ export interface LimitOutcome {
 export interface CriterionOutcome {
   criterion: CriterionId;
   value: number | null;
-  /** 0…1; a missing figure counts as 0. */
+  /** 0…1; 0 where what the drive does gives no figure. What a blank cell hides is left out for all candidates. */
   worthScore: number;
   weightScore: number;
   missing?: string;

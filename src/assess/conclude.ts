@@ -17,6 +17,7 @@ import { changedDay } from './conclude/changed-day.js';
 import { breakEvenBetween, daysOf, payProbability } from './conclude/event-day.js';
 import { startOf } from './conclude/ladder.js';
 import type { DrawnFigures, Judged } from './criterion-values.js';
+import { leaveOutBlanks, viewsWithoutBlanks } from './left-out.js';
 import type { LesserChanges } from './lesser-changes/lesser-change.js';
 import { limitsOf } from './limits.js';
 import { type MeasuringTools, measurementAdvice } from './measurements.js';
@@ -52,7 +53,7 @@ export interface ConclusionTools extends MeasuringTools {
  * @param drawing the draws, begun
  */
 export function conclude(
-  study: Study,
+  given: Study,
   runs: CandidateRun[],
   drawing: Pending<Draws>,
   context: Omit<AssessmentContext, 'drawn'>,
@@ -61,6 +62,7 @@ export function conclude(
   tools.progress('drawing what is not exactly known');
   const draws = drawing();
   const figures = drawnFigures(draws.ensemble);
+  const study = leaveOutBlanks(given, runs);
   const assessed = assess(study, runs, { ...context, drawn: figures });
   const judged = judgedOf(study, runs, figures);
   const nominal = judged.map((entry) => ({ judged: entry, limits: limitsOf(entry) }));
@@ -72,7 +74,7 @@ export function conclude(
     nominal,
     draws,
     drawn,
-    views: tools.views,
+    views: viewsWithoutBlanks(tools.views, study, runs),
     depth: tools.depth,
   });
   const isSure = certainty.calibration?.bandsGiven !== false;

@@ -18,6 +18,8 @@ export interface DrawnFigures {
   runtimeP10S: number;
   /** Median of the largest hold effort as a share of stall effort, what listings flatter taken off. */
   holdEffortRatio: number | null;
+  /** Median of the effort it can give over the largest it needs. */
+  torqueMarginRatio: number | null;
   /** Everything drawn of the candidate: a column of draws per outcome, in the order of `outcomeNames`. */
   columns: readonly Float64Array[];
 }
@@ -32,6 +34,8 @@ interface CriterionReading {
   read(judged: Judged): number | null;
   /** Named when the figure is null. */
   missing(judged: Judged): string;
+  /** Whether it is null only where a cell is blank, never because of what the drive does. */
+  restsOnCells?: true;
 }
 
 const playableShow = () => 'a drive that can play the cue list';
@@ -42,19 +46,28 @@ const readings: Record<CriterionId, CriterionReading> = {
   runtime_p10: { read: ({ drawn }) => drawn?.runtimeP10S ?? null, missing: () => 'an ensemble of draws' },
   hold_power: { read: ({ run }) => run.nominal.holdPowerW, missing: playableShow },
   peak_current: { read: ({ run }) => run.nominal.peakPackCurrentA, missing: playableShow },
-  body_mass: { read: ({ run }) => run.nominal.bodyMassKg, missing: missingMass },
-  feature_mass: { read: ({ run }) => run.nominal.featureMassKg, missing: missingMass },
+  body_mass: { read: ({ run }) => run.nominal.bodyMassKg, missing: missingMass, restsOnCells: true },
+  feature_mass: { read: ({ run }) => run.nominal.featureMassKg, missing: missingMass, restsOnCells: true },
   cue_fidelity: { read: ({ run }) => run.nominal.cueFidelityRatio, missing: playableShow },
   torque_margin: { read: ({ run }) => run.nominal.torqueMarginRatio, missing: stallField },
-  winding_temperature: { read: ({ run }) => run.nominal.windingTemperatureK, missing: () => 'mass' },
-  case_temperature: { read: ({ run }) => run.nominal.caseTemperatureK, missing: () => 'mass' },
-  noise: { read: ({ run }) => run.nominal.noiseDb, missing: () => 'noise' },
+  winding_temperature: { read: ({ run }) => run.nominal.windingTemperatureK, missing: playableShow },
+  case_temperature: { read: ({ run }) => run.nominal.caseTemperatureK, missing: playableShow },
+  noise: { read: ({ run }) => run.nominal.noiseDb, missing: () => 'noise', restsOnCells: true },
   cost: {
     read: ({ run }) => run.nominal.cost,
     missing: ({ candidate }) => (candidate.sheet.priceMoney === null ? 'price' : 'extra_cost'),
+    restsOnCells: true,
   },
-  rework_hours: { read: ({ run }) => run.nominal.reworkTimeS, missing: () => 'rework_hours' },
-  swap_minutes: { read: ({ run }) => run.nominal.swapTimeS, missing: () => 'swap_minutes' },
+  rework_hours: {
+    read: ({ run }) => run.nominal.reworkTimeS,
+    missing: () => 'rework_hours',
+    restsOnCells: true,
+  },
+  swap_minutes: {
+    read: ({ run }) => run.nominal.swapTimeS,
+    missing: () => 'swap_minutes',
+    restsOnCells: true,
+  },
   fall_energy: { read: fallEnergyJ, missing: stallField },
   crush_force: { read: ({ run }) => run.nominal.crushForceN, missing: stallField },
   push_force: { read: weakerPushN, missing: stallField },
@@ -69,6 +82,12 @@ export function criterionValue(id: CriterionId, judged: Judged): CriterionValue 
   return value === null || Number.isNaN(value)
     ? { value: null, missing: reading.missing(judged) }
     : { value };
+}
+
+/** The cell whose blank keeps a criterion from being known for one candidate; null where none does. */
+export function blankBehind(id: CriterionId, judged: Judged): string | null {
+  const { value, missing } = criterionValue(id, judged);
+  return value === null && readings[id].restsOnCells === true ? missing! : null;
 }
 
 /** Yes and no as 1 and 0, so that they can be weighted and drawn like any other figure. */

@@ -1,3 +1,4 @@
+import { isSure } from '../simulate/failures.js';
 import type { Failure } from '../simulate/outcome.js';
 import type { Criterion, Limit } from '../study/choosing.js';
 import type { Space } from '../study/feature.js';
@@ -34,12 +35,9 @@ export function marginOf(value: number, { direction, bound }: Limit, zero = 0): 
 
 function criterionLimit(id: Criterion['id'], limit: Limit, judged: Judged): LimitOutcome {
   const head = { criterion: id, direction: limit.direction, limit: limit.bound };
-  if (id === 'winding_temperature' && judged.run.nominal.windingTemperatureK === null) {
-    const runsAway = judged.run.nominal.thermalRunaway;
-    if (runsAway)
-      return { ...head, value: null, passes: false, margin: -1, reason: 'the winding never settles' };
-  }
   const { value, missing } = criterionValue(id, judged);
+  if (value === null && id.endsWith('_temperature') && judged.run.nominal.thermalRunaway)
+    return { ...head, value, passes: false, margin: -1, reason: 'the winding never settles' };
   if (value === null) return { ...head, value, passes: null, margin: null, missing: missing ?? id };
   if (!Number.isFinite(value)) {
     const passes = limit.direction === 'at-least';
@@ -92,10 +90,15 @@ function roomSides(space: Space): (number | null)[] {
   return [space.lengthM, space.widthM, space.heightM];
 }
 
-/** One outcome per way of failing; further places where it fails the same way join its reason. */
+/**
+ * One outcome per way of failing; further places where it fails the same way join its reason. What waits for a blank
+ * is not judged, unless it fails the same way for sure.
+ */
 function failuresAsLimits(failures: Failure[]): LimitOutcome[] {
   const outcomes = new Map<string, LimitOutcome>();
-  for (const failure of failures) {
+  const sure = failures.filter(isSure);
+  const waiting = failures.filter((one) => !isSure(one) && sure.every(({ code }) => code !== one.code));
+  for (const failure of [...sure, ...waiting]) {
     const known = outcomes.get(failure.code);
     if (known) known.reason = `${known.reason}; ${failure.reason}`;
     else outcomes.set(failure.code, failureAsLimit(failure));
@@ -103,7 +106,11 @@ function failuresAsLimits(failures: Failure[]): LimitOutcome[] {
   return [...outcomes.values()];
 }
 
-function failureAsLimit({ code, reason, value, limit }: Failure): LimitOutcome {
+function failureAsLimit({ code, reason, value, limit, missing }: Failure): LimitOutcome {
+  if (missing !== undefined) {
+    const open = { value: null, passes: null, margin: null, missing, reason };
+    return { criterion: code, direction: 'at-least', limit: 1, ...open };
+  }
   if (value === null || limit === null) {
     return { criterion: code, direction: 'at-least', limit: 1, value: 0, passes: false, margin: -1, reason };
   }

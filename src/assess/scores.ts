@@ -13,7 +13,7 @@ export function worthOf(value: number, worthless: number, worthFull: number): nu
   return Math.min(1, Math.max(0, (value - worthless) / (worthFull - worthless)));
 }
 
-/** Every weighted criterion of one candidate with its worth; a missing figure is worth 0 and named. */
+/** Every weighted criterion of one candidate with its worth; a figure that does not occur is worth 0 and named. */
 export function criterionOutcomes(judged: Judged): CriterionOutcome[] {
   return weightedCriteria(judged.study.criteria).map((criterion) => {
     const { id, weightScore, worthless, worthFull } = criterion;

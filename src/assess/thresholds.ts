@@ -31,3 +31,6 @@ export const longContactK = cited(kelvinOf(43), 'iso-13732-1', 'burn thresholds,
 
 /** No small drive survives a case that hot: plastic, grease and magnets give up before (from experience). */
 export const destroyedCaseK = kelvinOf(150);
+
+/** Effort over the largest load from which a drive has enough in hand, friction and bad days included (from experience). */
+export const enoughMarginRatio = 1.3;

@@ -4,10 +4,11 @@ import { jsonFlag } from './answer.js';
 import { reportDate } from './clock.js';
 import { exitCodes } from './exit-codes.js';
 import { missingCharacterIssues } from './missing-characters.js';
+import type { Reading } from './reading.js';
 import { moment, today } from './records-clock.js';
-import { type Shell, withStudy } from './shell.js';
+import { type Beside, type Shell, takesTemplates, withStudy } from './shell.js';
 
-interface DecideOptions {
+interface DecideOptions extends Beside {
   choose: string;
   decision: Decision;
   because: string;
@@ -22,8 +23,7 @@ const decisions = ['adopt', 'keep', 'postpone', 'reject'] satisfies Decision[];
 
 /** `decide <study> …`: files the decision with the inputs as they were, the results, the report and the reason. */
 export function addDecide(program: Command, shell: Shell): void {
-  program
-    .command('decide')
+  takesTemplates(program.command('decide'))
     .description('file a decision with its reason, the inputs as they were, results and report')
     .argument('<study>', 'folder with the CSV files')
     .requiredOption('--choose <candidate>', 'id in candidates.csv')
@@ -57,11 +57,12 @@ async function decide(folder: string, options: DecideOptions, shell: Shell): Pro
     lookAgain: options.lookAgain ?? null,
     supersedes: options.supersedes ?? null,
   };
-  const worked = await withStudy(shell, folder, [], (reading) => {
+  const file = (reading: Reading) => {
     const dateOf = (studyDate: string) => reportDate(shell.env, studyDate, shell.now);
     const filing = { words, archive: options.archive, now: moment(shell), reportDate: dateOf };
     return app.decide({ ...reading, ...filing }, disk);
-  });
+  };
+  const worked = await withStudy(shell, folder, [], file, options);
   if ('stop' in worked) return shell.end(worked.stop);
   const { value } = worked;
   if (value.filed === null)

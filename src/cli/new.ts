@@ -13,6 +13,7 @@ interface NewOptions {
   drive?: string[];
   wording?: true;
   fields?: true;
+  allColumns?: true;
 }
 
 /**
@@ -30,8 +31,9 @@ export function addNew(program: Command, shell: Shell): void {
     .description('start a study: files to fill in, with a line on how to measure each item')
     .argument('<folder>', 'folder to make')
     .addOption(new Option('--drive <type...>', 'drive types to compare; all when left out'))
-    .addOption(wording.conflicts('drive'))
-    .addOption(fields.conflicts(['drive', 'wording']))
+    .addOption(wording.conflicts(['drive', 'allColumns']))
+    .addOption(fields.conflicts(['drive', 'wording', 'allColumns']))
+    .option('--all-columns', 'every column that the drive types have, also what few studies need')
     .option(...jsonFlag)
     .addHelpText(
       'after',
@@ -42,7 +44,11 @@ export function addNew(program: Command, shell: Shell): void {
     .action((folder: string, options: NewOptions) => begin(folder, options, shell));
 }
 
-async function begin(folder: string, { drive, wording, fields }: NewOptions, shell: Shell): Promise<void> {
+async function begin(
+  folder: string,
+  { drive, wording, fields, allColumns }: NewOptions,
+  shell: Shell,
+): Promise<void> {
   const { fieldsPage, starter, wordingCopy } = await import('../app/starter.js');
   if (fields) return write(folder, [fieldsPage()], `Start with:  holdwright new ${folder}`, shell);
   if (wording) {
@@ -50,7 +56,7 @@ async function begin(folder: string, { drive, wording, fields }: NewOptions, she
     const next = `Edit what you like and delete the rest, then:  holdwright report STUDY --out REPORT --templates ${folder}`;
     return write(folder, files, next, shell);
   }
-  const started = starter(drive ?? []);
+  const started = starter(drive ?? [], allColumns);
   if ('unknown' in started) {
     const { unknown, known } = started;
     const place = { file: '--drive', line: null, column: null };

@@ -35,7 +35,7 @@ export function holdingColumns(motion: Motion): FieldDeclaration[] {
     }),
     yesNo('position_feedback', 'positionFeedback', {
       meaning: 'whether it can stop between its end switches',
-      how: 'yes with a potentiometer, encoder or Hall sensor that somebody reads',
+      how: 'yes with a potentiometer, encoder or Hall sensor that somebody reads; no with bare leads; a driver board that goes to a position (control = position) answers it too',
     }),
     yesNo('powered_at_hold', 'poweredAtHold', {
       meaning: 'whether it stays powered while it holds; “no” counts only if it locks',

@@ -9,7 +9,6 @@ export const screwActuatorColumns = columnsOf('linear', {
     ...commonDefaults,
     idle_current: [null, 'nothing when switched, a little with a driver board'],
     control: ['switched', 'a bare actuator has two leads'],
-    position_feedback: ['no', 'a bare actuator has end switches only'],
     powered_at_hold: ['no', 'a thread that locks needs no power to hold'],
     powered_at_rest: ['no', 'switched off between moves'],
     pulse_frequency: ['20 kHz', 'driver boards switch above hearing; from experience, no published source'],
@@ -25,6 +24,10 @@ export const screwActuatorColumns = columnsOf('linear', {
     strut_feature_arm: [null, 'proposed so that stroke and closed length fit with the least force'],
     strut_level_angle: [null, 'proposed so that stroke and closed length fit with the least force'],
     strut_side: ['push', 'below the feature'],
+    closed_length: [
+      null,
+      'the length of the envelope; where that is blank too, whether a strut fits is not judged',
+    ],
   },
   notApplicable: [...wormColumns],
   usual: {

@@ -33,7 +33,8 @@ export interface DriveSheet extends RatedFigures {
   holdCurrentA: number | null;
   holdEffort: number | null;
   control: 'position' | 'switched';
-  positionFeedback: boolean;
+  /** Whether it can stop between its end switches. */
+  positionFeedback: boolean | null;
   poweredAtHold: boolean;
   poweredAtRest: boolean;
   pulseFrequencyHz: number;

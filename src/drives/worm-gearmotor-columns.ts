@@ -9,7 +9,6 @@ export const wormGearmotorColumns = columnsOf('rotary', {
     ...commonDefaults,
     idle_current: [null, 'nothing when switched, a little with a driver board'],
     control: ['switched', 'a bare gearmotor has two leads'],
-    position_feedback: ['no', 'a bare gearmotor has none'],
     powered_at_hold: ['no', 'a worm that locks needs no power to hold'],
     powered_at_rest: ['no', 'switched off between moves'],
     pulse_frequency: ['20 kHz', 'driver boards switch above hearing; from experience, no published source'],

@@ -2,7 +2,7 @@ import type { Criterion, Measurement } from '../study/choosing.js';
 import { type Air, type Carrier, type Feature, noSpring, type Space } from '../study/feature.js';
 import type { Provenance } from '../study/provenance.js';
 import type { DayBlock, Show } from '../study/show.js';
-import type { About, Candidate, Study } from '../study/study.js';
+import type { About, Candidate, Study, TriedChange } from '../study/study.js';
 import type { Load, Pack, Wiring } from '../study/supply.js';
 import type { PropertyValue, RowReading } from './row-reading.js';
 
@@ -17,6 +17,7 @@ export interface StudyParts {
   day: DayBlock[];
   measured: Measurement[];
   provenance: Provenance[];
+  tried: TriedChange[];
 }
 
 /** What a slide has in place of the hinge's figures, and the other way round. */
@@ -35,7 +36,7 @@ const noTexts: About = { question: '', project: '', preparedBy: '', preparedFor:
 
 /** Puts the parts together; the field declarations say where each value of study.csv goes. */
 export function buildStudy(parts: StudyParts): Study {
-  const { items, packs, loads, show, candidates, criteria, day, measured, provenance } = parts;
+  const { items, packs, loads, show, candidates, criteria, day, measured, provenance, tried } = parts;
   const under = (prefix: string) => partOf(items.values, prefix);
   const single = (property: string) => items.values.get(property) ?? null;
   const spring = { ...noSpring, ...known(under('feature.spring.')) };
@@ -63,6 +64,7 @@ export function buildStudy(parts: StudyParts): Study {
     drawsCount: single('drawsCount') as number,
     seed: single('seed') as number,
     provenance,
+    ...(tried.length > 0 && { tried }),
   };
 }
 

@@ -2,7 +2,9 @@ import { nearestName } from '../problem/nearest-name.js';
 import * as say from '../problem/study-messages.js';
 import type { Report } from '../problem/trouble.js';
 import { studyFields } from '../study/fields.js';
+import type { TriedChange } from '../study/study.js';
 import { loadFields, packFields } from '../study/supply-fields.js';
+import { criterionChanges } from './criteria-changes.js';
 import { candidateColumnNames } from './read-candidates.js';
 import type { Cell, Row, Table } from './table.js';
 
@@ -32,22 +34,46 @@ export function changeOf(typed: string | Change, report: Report): Change | null 
   return null;
 }
 
-/** Puts changes into the tables before they are read, so that they go through the same checks as the files. */
-export function applyChanges(changes: readonly Change[], tables: ChangeableTables, report: Report): void {
-  if (changes.length === 0) return;
+/**
+ * Puts changes into the tables before they are read, so that they go through the same checks as the files.
+ * @returns what each of them replaces
+ */
+export function applyChanges(
+  changes: readonly Change[],
+  tables: ChangeableTables,
+  report: Report,
+): TriedChange[] {
+  if (changes.length === 0) return [];
   const itemNames = [...studyFields('hinge'), ...studyFields('slide')].map(({ name }) => name);
   const targets = idTargets(tables);
-  for (const { item, value } of changes) {
+  return changes.flatMap(({ item, value }) => {
     const place = { file: changesFile, line: null, column: item };
     const cell: Cell = { text: value, place, unit: null };
-    if (itemNames.includes(item)) {
-      tables.items?.set(item, cell);
-      continue;
-    }
     const target = targets.get(item);
-    if (target !== undefined) (target.row.cells as Map<string, Cell>).set(target.column, cell);
-    else report(place, say.unknownChange(item, nearestName(item, [...itemNames, ...targets.keys()])));
-  }
+    const cells = itemNames.includes(item) ? tables.items : (target?.row.cells as Map<string, Cell>);
+    const key = target?.column ?? item;
+    if (!cells) {
+      if (!itemNames.includes(item))
+        report(place, say.unknownChange(item, nearestTarget(item, [...itemNames, ...targets.keys()])));
+      return [];
+    }
+    const before = cells.get(key);
+    cells.set(key, cell);
+    return [{ item, from: asWritten(before), to: value }];
+  });
+}
+
+/** A cell with the unit that its column head or unit column gives it. */
+function asWritten(cell: Cell | undefined): string {
+  const text = cell?.text.trim() ?? '';
+  return /^[-\d.,]+$/.test(text) ? `${text} ${cell?.unit?.text ?? ''}`.trim() : text;
+}
+
+/** The name that was meant: also of one with its file in front, such as `candidates.servo-a.mass`. */
+function nearestTarget(item: string, figures: readonly string[]): string | null {
+  const names = [...figures, ...criterionChanges];
+  const bare = item.replace(/^(?:study|candidates?|packs?|loads?|criteria|criterion)(?:\.csv)?\./, '');
+  return names.includes(bare) ? bare : nearestName(bare, names);
 }
 
 /** Every `id.column` that can be changed; of a repeated id, the first row. */

@@ -56,8 +56,14 @@ function reportIdle({ reading, columns, report }: SheetContext, coupling: Coupli
   }
 }
 
-/** The three figures of a strut go together; all blank, the pivots are proposed. */
+/**
+ * The three figures of a strut go together; all blank, the pivots are proposed. A drive is about as long as its
+ * envelope when it is drawn in.
+ */
 function checkStrut({ reading, columns, report }: SheetContext): void {
+  const closed = columns.find(({ name }) => name === 'closed_length')!;
+  const lengthM = reading.number('lengthM');
+  if (lengthM !== null) reading.derive(closed, lengthM, 'length of the envelope, rod drawn in', 'assumed');
   const parts = own.strut.uses.map((name) => columns.find((column) => column.name === name)!);
   const given = parts.filter(({ property }) => !reading.isBlank(property) && !reading.failed.has(property));
   const missing = parts.filter(({ property }) => reading.isBlank(property));

@@ -1,22 +1,27 @@
 import * as say from '../problem/criteria-messages.js';
 import type { Place } from '../problem/issue.js';
 import type { Report } from '../problem/trouble.js';
+import { formatNumber } from '../quantity/format.js';
 import { plainStyle } from '../quantity/number-text.js';
 import { type Criterion, type CriterionId, criterionIds, importanceSteps } from '../study/choosing.js';
 import { criterionFields } from '../study/choosing-fields.js';
+import type { TriedChange } from '../study/study.js';
 import type { Change } from './changes.js';
 import { scaleOf } from './criterion-scale.js';
 import type { Assumptions } from './read-assumptions.js';
 import { readCell } from './read-cell.js';
-import { readLimit } from './read-limit.js';
+import { limitText, readLimit } from './read-limit.js';
 import type { Cell } from './table.js';
 
 /** What can be tried of a criterion: `runtime.weight=much`, `noise.must=`. */
 const changeable = ['weight', 'must'] as const;
 
+/** Every such change by its name. */
+export const criterionChanges = criterionIds.flatMap((id) => changeable.map((column) => `${id}.${column}`));
+
 /** Whether a change is about what counts, rather than about a figure. */
 export function isCriterionChange({ item }: Change): boolean {
-  return criterionIds.some((id) => changeable.some((column) => item === `${id}.${column}`));
+  return criterionChanges.includes(item);
 }
 
 /**
@@ -29,14 +34,18 @@ export function changeCriteria(
   changes: readonly Change[],
   file: string,
   means: { targetRuntimeS: number | null; assumptions: Assumptions; report: Report },
-): Criterion[] {
+): { criteria: Criterion[]; tried: TriedChange[] } {
   const changed = [...criteria];
+  const tried: TriedChange[] = [];
   for (const { item, value } of changes) {
     const [id, column] = item.split('.') as [CriterionId, (typeof changeable)[number]];
     const place: Place = { file, line: null, column: item };
     const cell: Cell = { text: value, place, unit: null };
     const at = changed.findIndex((criterion) => criterion.id === id);
     const before = changed[at] ?? unweighted(id);
+    const from = column === 'must' ? limitText(id, before.must) : formatNumber(before.weightScore);
+    tried.push({ item, from, to: value });
+    if (column === 'must' && value === '') reportNothingDropped(before, place, means.report);
     const after =
       column === 'must'
         ? { ...before, must: readLimit(id, cell, plainStyle, means.report) }
@@ -45,7 +54,13 @@ export function changeCriteria(
   }
   if (changes.length > 0 && changed.every(({ weightScore }) => weightScore === 0))
     means.report({ file, line: null, column: 'weight' }, say.noWeight());
-  return changed;
+  return { criteria: changed, tried };
+}
+
+/** Warns where dropping a limit changes nothing: none is set, or it holds whatever the criteria say. */
+function reportNothingDropped({ id, must }: Criterion, place: Place, report: Report): void {
+  if (id === 'fits' || id === 'voltage') report(place, say.limitAlwaysHolds(id));
+  else if (must === null) report(place, say.noLimitToDrop(id));
 }
 
 function unweighted(id: CriterionId): Criterion {

@@ -91,11 +91,10 @@ class CueList {
   private checkMove({ reading, name, toPosition: to }: CueRow, from: number | null): void {
     if (to === null) return;
     const { lower, upper } = this.range;
-    if (lower !== null && upper !== null && (to < lower - this.slack || to > upper + this.slack))
-      this.report(
-        reading.at('to'),
-        say.beyondStop(name, this.shown(to), `${this.shown(lower)} to ${this.shown(upper)}`),
-      );
+    const isBelow = lower !== null && to < lower - this.slack;
+    const isAbove = upper !== null && to > upper + this.slack;
+    if (isBelow || isAbove)
+      this.report(reading.at('to'), say.beyondStop(name, this.shown(to), this.shownRange()));
     else if (from !== null && Math.abs(to - from) < 1e-9)
       this.report(reading.at('to'), say.moveNowhere(name, this.shown(to)));
   }
@@ -127,6 +126,13 @@ class CueList {
 
   private get slack(): number {
     return tolerance[this.range.kind];
+  }
+
+  /** Between the stops, or beside the one that is known. */
+  private shownRange(): string {
+    const { lower, upper } = this.range;
+    if (lower !== null && upper !== null) return `${this.shown(lower)} to ${this.shown(upper)}`;
+    return lower === null ? `${this.shown(upper!)} or less` : `${this.shown(lower)} or more`;
   }
 
   private shown(position: number): string {

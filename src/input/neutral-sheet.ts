@@ -21,7 +21,7 @@ export const neutralSheet: DriveSheet = {
   holdCurrentA: null,
   holdEffort: null,
   control: 'switched',
-  positionFeedback: false,
+  positionFeedback: null,
   poweredAtHold: false,
   poweredAtRest: false,
   pulseFrequencyHz: 0,

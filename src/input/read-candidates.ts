@@ -8,6 +8,7 @@ import type { FieldDeclaration } from '../quantity/field.js';
 import type { FeatureKind } from '../study/feature.js';
 import type { Provenance } from '../study/provenance.js';
 import type { Candidate } from '../study/study.js';
+import { checkWithoutType } from './check-without-type.js';
 import { neutralSheet } from './neutral-sheet.js';
 import type { Assumptions } from './read-assumptions.js';
 import { readCell } from './read-cell.js';
@@ -92,6 +93,7 @@ class CandidatesReader {
     const label = lead.readOne(leadingColumns[1]!, row.cells, table.style) ?? id;
     if (id !== null) this.entries.set(id as string, { row });
     if (kind !== null) this.readFirst({ id, label } as Lead, kind as DriveKind, row, table, absent);
+    else checkWithoutType(row, table, absent, report);
   }
 
   private readFirst(

@@ -1,15 +1,16 @@
 import { cellTooLong } from '../problem/file-messages.js';
 import { nearestName } from '../problem/nearest-name.js';
 import * as say from '../problem/table-messages.js';
-import type { Report } from '../problem/trouble.js';
+import type { Report, Trouble } from '../problem/trouble.js';
 import {
   implausible,
   outOfBounds,
   quotientForProduct,
   unitOfAnotherDimension,
+  withUnitPlace,
 } from '../problem/value-messages.js';
 import { isoDate } from '../quantity/date-text.js';
-import { type Dimension, dimensionPhrase } from '../quantity/dimension.js';
+import { type Dimension, dimensionPhrase, dimensions } from '../quantity/dimension.js';
 import { type FieldDeclaration, longestText } from '../quantity/field.js';
 import { formatQuantity, formatRange, formatValue } from '../quantity/format.js';
 import { likelyUnit } from '../quantity/likely-unit.js';
@@ -93,7 +94,7 @@ function readQuantity(field: FieldDeclaration, cell: Cell, style: NumberStyle, r
   if (bareUnit === 'reported') return failed;
   const reading = readValue(cell.text, { dimension, bareUnit, style });
   if (!reading.ok) {
-    report(cell.place, reading.trouble);
+    report(cell.place, withPlaceOfUnit(reading.trouble, cell, dimension));
     return failed;
   }
   for (const warning of reading.warnings) report(cell.place, warning);
@@ -102,6 +103,16 @@ function readQuantity(field: FieldDeclaration, cell: Cell, style: NumberStyle, r
   const apart = reading.bare && cell.unit !== null ? cell.unit.text : '';
   const written = `${cell.text.trim()} ${apart}`.trim();
   return { state: 'given', value: nominal, spread, written };
+}
+
+/** A missing unit may also stand once for all rows: in the head of the column, or beside the item. */
+function withPlaceOfUnit(trouble: Trouble, { place }: Cell, dimension: Dimension): Trouble {
+  if (trouble.code !== 'missing-unit' || place.line === null || place.column === null) return trouble;
+  const unit = dimensions[dimension].likelyUnits[0]!;
+  const elsewhere = ['study.csv', 'measured.csv'].includes(place.file)
+    ? 'write the unit into the column “unit”'
+    : `put the unit of all rows into the column head: ${place.column} [${unit}]`;
+  return withUnitPlace(trouble, elsewhere);
 }
 
 function habitualUnit(field: FieldDeclaration): Unit | null {

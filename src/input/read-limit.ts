@@ -1,6 +1,7 @@
 import * as say from '../problem/criteria-messages.js';
 import type { Report } from '../problem/trouble.js';
 import { quantity } from '../quantity/field.js';
+import { formatQuantity } from '../quantity/format.js';
 import type { NumberStyle } from '../quantity/number-text.js';
 import type { CriterionId, Limit } from '../study/choosing.js';
 import { criterionFacts } from '../study/choosing-fields.js';
@@ -43,4 +44,11 @@ export function readLimit(
   else if (taken !== direction)
     report(cell.place, say.limitAgainstDirection(id, text, `${words[direction]} ${value}`));
   return { direction: taken, bound: reading.value as number };
+}
+
+/** A limit as criteria.csv would have it; empty without one. */
+export function limitText(id: CriterionId, limit: Limit | null): string {
+  if (limit === null) return '';
+  const { dimension } = criterionFacts[id];
+  return dimension === null ? 'yes' : `${words[limit.direction]} ${formatQuantity(limit.bound, dimension)}`;
 }

@@ -62,9 +62,12 @@ function checkVoltages(reading: RowReading, chemistry: Chemistry, report: Report
 /** Reads loads.csv. */
 export function readLoads(table: Table, assumptions: Assumptions, report: Report): RowsReading<Load> {
   const voltage = loadFields.find(({ name }) => name === 'voltage')!;
-  const build = (reading: RowReading) => {
-    // Without a converter the current follows from the voltage.
-    if (reading.isBlank('converterEfficiency') && reading.isBlank('voltageV')) reading.missing(voltage);
+  const build = (reading: RowReading, provenance: Provenance[]) => {
+    if (reading.isBlank('converterEfficiency')) {
+      // Without a converter the current follows from the voltage.
+      if (reading.isBlank('voltageV')) reading.missing(voltage);
+      else provenance.push(linearRegulator(reading));
+    }
     return valuesOf(reading) as unknown as Load;
   };
   return readRows(table, { group: 'load', fields: loadFields, build }, assumptions, report);
@@ -76,6 +79,23 @@ interface RowKind<T> {
   fields: readonly FieldDeclaration[];
   /** Makes an entry of a row; null when it cannot. More history may be added. */
   build(reading: RowReading, provenance: Provenance[]): T | null;
+}
+
+/** What a load without a converter is taken to have, so that it stands among what was assumed. */
+function linearRegulator({ pathPrefix, owner }: RowReading): Provenance {
+  return {
+    path: `${pathPrefix}converterEfficiency`,
+    field: 'converter_efficiency',
+    owner,
+    origin: 'assumed',
+    written: null,
+    shown: 'linear regulator',
+    value: null,
+    basis:
+      'no converter named: the pack gives the current that the load draws at its own voltage, and the rest of the voltage is heat',
+    spread: null,
+    place: null,
+  };
 }
 
 function readRows<T>(

@@ -94,7 +94,7 @@ function read(
   const choosing = changes.filter(isCriterionChange);
   const entered = changes.filter((change) => !isCriterionChange(change));
   const changeable = { items: cells, candidates: tables.candidates, packs: packsTable!, loads: loadsTable! };
-  applyChanges(entered, changeable, report);
+  const triedFigures = applyChanges(entered, changeable, report);
 
   const itemsReading = studyTable && cells ? readItems(studyTable, cells, assumptions, report) : null;
   const items = itemsReading?.items ?? null;
@@ -111,7 +111,8 @@ function read(
     ? readCriteria(criteriaTable, targetRuntimeS, assumptions, report)
     : defaultCriteria(targetRuntimeS, assumptions);
   const means = { targetRuntimeS, assumptions, report };
-  const criteria = changeCriteria(ownCriteria, choosing, changesFile, means);
+  const { criteria, tried: triedCriteria } = changeCriteria(ownCriteria, choosing, changesFile, means);
+  const tried = [...triedFigures, ...triedCriteria];
   const day = dayTable ? readDay(dayTable, assumptions, report) : [];
   const measured = measuredTable ? readMeasured(measuredTable, assumptions, report) : null;
   if (measuredTable) checkMeasuredBaseline(measuredTable, baselineId, report);
@@ -137,6 +138,7 @@ function read(
         ...candidates.provenance,
         ...(measured?.provenance ?? []),
       ],
+      tried,
     });
 }
 

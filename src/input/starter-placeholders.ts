@@ -45,6 +45,7 @@ export const candidates: Record<DriveKind, Cells> = {
     stall_force: '200 N',
     stall_current: '1.8 A',
     stroke: '100 mm',
+    closed_length: '205 mm',
     mass: '290 g',
   },
 };
@@ -84,6 +85,7 @@ export const criteria: readonly Cells[] = [
   { criterion: 'runtime', weight: '4', worth_0_at: '30 min', worth_1_at: '120 min', must: 'at least 40 min' },
   { criterion: 'body_mass', weight: '2', worth_0_at: '2 kg', worth_1_at: '0.5 kg' },
   { criterion: 'rework_hours', weight: '2', worth_0_at: '24 h', worth_1_at: '0 h' },
+  { criterion: 'torque_margin', must: 'at least 1.3' },
   { criterion: 'fits', must: 'yes' },
   { criterion: 'voltage', must: 'yes' },
 ];

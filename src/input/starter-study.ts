@@ -26,15 +26,19 @@ const blankRule =
  * is and how to measure it. It reads without errors as it stands.
  *
  * @param kinds - drive types to compare; each gives one example row, the first is the baseline
+ * @param allColumns - with every column of candidates.csv that the types have, not only what a listing or a maker's own
+ * scale and ruler usually tell
  */
-export function starterStudy(kinds: DriveKind | readonly DriveKind[]): StarterFile[] {
+export function starterStudy(kinds: DriveKind | readonly DriveKind[], allColumns = false): StarterFile[] {
   const list = typeof kinds === 'string' ? [kinds] : driveKinds.filter((kind) => kinds.includes(kind));
   return [
     { name: 'study.csv', text: studyText(placeholders.candidates[list[0]!].id!) },
     tableFile(
       'candidates.csv',
-      candidateFields(list),
+      candidateFields(list).filter(({ name }) => allColumns || usualColumns.includes(name)),
       list.map((kind) => placeholders.candidates[kind]),
+      [],
+      allColumns ? [] : [moreColumns],
     ),
     tableFile('show.csv', showFields('hinge'), placeholders.cues),
     tableFile('packs.csv', packFields, [placeholders.pack]),
@@ -44,6 +48,17 @@ export function starterStudy(kinds: DriveKind | readonly DriveKind[]): StarterFi
     tableFile('measured.csv', measuredFields, [], placeholders.measured),
   ];
 }
+
+/** What a listing tells, or a scale, a ruler and a multimeter; the others stay assumed in most studies. */
+const usualColumns: readonly string[] = [
+  ...['id', 'label', 'type', 'drives_per_feature', 'rated_voltage', 'maximum_voltage', 'no_load_speed'],
+  ...['no_load_current', 'stall_torque', 'stall_force', 'stall_current', 'hold_current', 'hold_effort'],
+  ...['control', 'position_feedback', 'stroke', 'closed_length', 'mass', 'mount_mass', 'electronics_mass'],
+  ...['length', 'width', 'height', 'price', 'extra_cost', 'rework_hours', 'swap_minutes', 'noise', 'note'],
+];
+
+const moreColumns =
+  '# More columns exist: a loaded point instead of the stall figure (rated_torque, rated_speed, rated_current), gears, cords and strut pivots, a regulator, heat. “new --all-columns” writes every one; add to the header what you need.';
 
 /** Columns of the types, each once, in the order of the first type that has it. */
 function candidateFields(kinds: readonly DriveKind[]): FieldDeclaration[] {
@@ -67,6 +82,7 @@ function tableFile(
   fields: readonly FieldDeclaration[],
   rows: readonly Cells[],
   commented: readonly Cells[] = [],
+  remarks: readonly string[] = [],
 ): StarterFile {
   const line = (cells: Cells) => csvLine(fields.map((field) => cells[field.name] ?? ''));
   const hint =
@@ -74,6 +90,7 @@ function tableFile(
   const text = csvText([
     warning,
     ...hint,
+    ...remarks,
     ...fields.map(commentLine),
     csvLine(fields.map((field) => field.name)),
     ...rows.map(line),

@@ -122,3 +122,25 @@ export function limitNotRead(received: string): Trouble {
     'write at least or at most, then the value with its unit',
   );
 }
+
+/** A limit to drop that nobody set. */
+export function noLimitToDrop(criterion: string): Trouble {
+  return warningOf(
+    'no-limit-to-drop',
+    '',
+    'a limit that is set',
+    `${criterion} has no limit to drop, so nothing changes`,
+    'leave the change out, or write the limit that you want to try',
+  );
+}
+
+/** A limit to drop that holds whatever anybody wants. */
+export function limitAlwaysHolds(criterion: string): Trouble {
+  return warningOf(
+    'limit-always-holds',
+    '',
+    'a limit that can be dropped',
+    `${criterion} always counts as a limit, so nothing changes`,
+    'leave the change out',
+  );
+}

@@ -10,13 +10,20 @@ function formatPlace(place: Place): string {
 
 /**
  * An issue as lines for a person: place and message first, then what was read, what would be right and what to do,
- * each left out when there is nothing to say. Safe to print: control characters are removed.
+ * each left out when there is nothing to say or another line says it already. Safe to print: control characters are removed.
  */
 export function formatIssue(issue: Issue): string {
-  const lines = [`${issue.severity}: ${formatPlace(issue)}: ${printable(issue.message)}`];
-  if (issue.received !== '') lines.push(`  read:     ${quoted(issue.received, 200)}`);
-  if (issue.expected !== '') lines.push(`  expected: ${printable(issue.expected)}`);
-  if (issue.hint !== '') lines.push(`  hint:     ${printable(issue.hint)}`);
+  const [message, expected, hint] = [issue.message, issue.expected, issue.hint].map(printable) as [
+    string,
+    string,
+    string,
+  ];
+  const received = quoted(issue.received, 200);
+  const lines = [`${issue.severity}: ${formatPlace(issue)}: ${message}`];
+  if (received !== '' && !message.includes(received)) lines.push(`  read:     ${received}`);
+  if (expected !== '' && !message.includes(expected) && !hint.includes(expected))
+    lines.push(`  expected: ${expected}`);
+  if (hint !== '') lines.push(`  hint:     ${hint}`);
   return lines.join('\n');
 }
 

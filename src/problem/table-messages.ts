@@ -94,7 +94,7 @@ export function unknownChoice(
     'unknown-choice',
     received,
     listed(choices),
-    `“${quoted(received)}” is no ${name}: ${listed(choices)} is expected`,
+    `“${quoted(received)}” is no ${name}`,
     meant(nearest, `choose ${listed(choices)}`),
   );
 }

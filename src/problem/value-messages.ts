@@ -78,13 +78,18 @@ export function decimalComma(received: string, dotted: string): Trouble {
   );
 }
 
+/** The same with the other places where a unit may stand: the head of the column, or a column of units. */
+export function withUnitPlace(trouble: Trouble, elsewhere: string): Trouble {
+  return { ...trouble, hint: `${trouble.hint} Or ${elsewhere}` };
+}
+
 /** A number without a unit where none is understood. */
 export function missingUnit(received: string, number: string, quantity: string, likely: string[]): Trouble {
   const offers = likely.map((unit) => `${number} ${unit}`.trim());
   return errorOf(
     'missing-unit',
     received,
-    offers.join(', '),
+    listed(offers),
     `“${quoted(received)}” has no unit; ${quantity} is expected`,
     `did you mean ${listed(offers)}?`,
   );

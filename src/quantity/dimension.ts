@@ -32,7 +32,7 @@ export const dimensions = {
   current: facts('a current', 'A', ['mA', 'A', 'µA']),
   voltage: facts('a voltage', 'V', ['V', 'mV', 'kV']),
   resistance: facts('a resistance', 'Ω', ['mΩ', 'Ω', 'kΩ']),
-  charge: facts('a charge', 'C', ['mAh', 'Ah', 'C']),
+  charge: facts('a charge', 'C', ['mAh', 'Ah']),
   power: facts('a power', 'W', ['W', 'mW', 'kW']),
   energy: facts('an energy', 'J', ['J', 'Wh', 'mJ']),
   temperature: facts('a temperature', 'K', ['°C', 'K', '°F']),

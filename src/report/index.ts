@@ -13,4 +13,5 @@ export {
 } from './template/template-error.js';
 export type { Weighing } from './weighing.js';
 export { cleanText, cleanTree } from './words/clean.js';
+export { confidenceWords } from './words/confidence.js';
 export { restatedAssessment, resultsAlsoIn } from './words/restated.js';

@@ -1,6 +1,8 @@
 import type { Assessment, Caution } from '../assess/assessment.js';
+import { blanksOf, blankWords } from '../assess/blanks.js';
 import { countText } from '../assess/figures.js';
 import { driveTypes } from '../drives/registry.js';
+import type { TriedChange } from '../study/study.js';
 import {
   bandOf,
   certaintyOf,
@@ -30,7 +32,7 @@ export interface SummaryRow {
   /** null: not every limit could be judged. */
   passes: boolean | null;
   limits: string;
-  /** The same where there is little room: `✓ 7 limits`, `paper 61 %`. */
+  /** How many pass, or else fail or cannot be judged, where there is little room: `✓ 7 limits`, `paper 61 %`. */
   limitsInShort: string;
   /** Figures as written, in the units of `ReportSummary.units`; with draws a median and its 10–90 %. */
   runtime: string;
@@ -48,6 +50,8 @@ export interface SummaryRow {
 export interface ReportSummary {
   project: string;
   question: string;
+  /** What was tried instead of what the files say: `feature.mass = 700 g instead of 560 g`. */
+  whatIf: string[];
   answer: string;
   /** How sure the answer is; empty where nobody can say. */
   confidence: string;
@@ -64,6 +68,10 @@ export interface ReportSummary {
   } | null;
   /** How many more cautions stand in the report. */
   furtherCautions: number;
+  /** How many of those are severe. */
+  furtherSevereCount: number;
+  /** Blanks that keep a candidate from being judged. */
+  fillInFirst: string[];
   nextMeasurement: string;
   figures: string;
 }
@@ -84,11 +92,17 @@ export function summarise(
   return {
     project: assessment.study.about.project,
     question: assessment.study.about.question,
+    whatIf: (assessment.study.tried ?? []).map(triedText),
     answer: verdict.sentence,
     confidence: confidenceText(context),
     reasons: verdict.reasons.slice(0, mostReasons),
     rows: context.candidates.map((candidate) => summaryRow(context, candidate)),
-    units: { runtime: 'min', mass: context.units.mass.unit, holding: 'W', cost: context.currency },
+    units: {
+      runtime: 'min',
+      mass: context.units.mass.unit,
+      holding: 'W',
+      cost: context.currency === '' ? 'cost' : context.currency,
+    },
     caution: worst && {
       severity: worst.severity,
       about: worst.candidate === null ? '' : labelOf(context, worst.candidate),
@@ -97,6 +111,8 @@ export function summarise(
       action: worst.action,
     },
     furtherCautions: Math.max(0, raised.length - 1),
+    furtherSevereCount: raised.filter((one) => one !== worst && one.severity === 'severe').length,
+    fillInFirst: blanksOf(assessment).map((blank) => `${blankWords(blank)}.`),
     nextMeasurement: next
       ? context.phrases('measure-next', {
           label: next.owner === '' ? next.label : `${next.label} (${next.owner})`,
@@ -116,6 +132,11 @@ export function summarise(
 /** How sure it is, and why; without draws there is nothing to be sure by. */
 function confidenceText({ assessment }: ReportContext): string {
   return assessment.certainty === null ? '' : confidenceWords(assessment.verdict.confidence);
+}
+
+function triedText({ item, from, to }: TriedChange): string {
+  const shown = (text: string) => (text === '' ? 'blank' : text);
+  return `${item} = ${shown(to)} instead of ${shown(from)}`;
 }
 
 function drawsText({ assessment, phrases }: ReportContext): string {
@@ -156,8 +177,8 @@ function summaryRow(context: ReportContext, candidate: ReportContext['candidates
 function limitsInShort(context: ReportContext, candidate: ReportContext['candidates'][number]): string {
   const certainty = certaintyOf(context, candidate);
   if (certainty?.passesOnPaper) return `paper ${probability(certainty.passProbability)}`;
-  return limitsSummary(candidate)
-    .text.replace('✗ fails: ', '✗ ')
-    .replace('✓ passes ', '✓ ')
-    .replace('not judged: ', '? ');
+  const { limits, passes } = candidate;
+  if (limits.length === 0) return limitsSummary(candidate).text;
+  const sign = passes === null ? '?' : passes ? '✓' : '✗';
+  return `${sign} ${counted(limits.filter((limit) => limit.passes === passes).length, 'limit')}`;
 }

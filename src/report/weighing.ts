@@ -8,6 +8,7 @@ import { markedLabel, type ReportWishes, reportContext } from './context.js';
 import type { Templates } from './template/template-error.js';
 import { criterionFigure, limitDemand } from './words/criterion-words.js';
 import { number } from './words/figures.js';
+import { leftOutWords } from './words/left-out.js';
 
 /** Something to choose, with what a reader sees of it. */
 export interface Named {
@@ -92,7 +93,8 @@ export function weighingOf(
         steps: steps.map(({ label, weightScore }) => `${label} ${weightScore}`).join(', '),
       }),
       say('note-limits'),
-    ],
+      leftOutWords(context),
+    ].filter((note) => note !== ''),
     steps,
     criteria: choice.criteria.map(({ id, weightScore }) => {
       const { worthless, worthFull } = criteria.find((criterion) => criterion.id === id)!;

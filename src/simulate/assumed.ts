@@ -59,9 +59,16 @@ function heatValues(study: Study, { sheet }: Candidate): AssumedValue[] {
   return values;
 }
 
+/** Why pivots stand as they do that no sheet gave. */
+const pivotBasis = {
+  fits: 'proposed: fits stroke and closed length with the least peak force',
+  'by-stroke': 'proposed by the stroke alone: without closed_length nobody knows whether the drive goes in',
+  fallback: 'no pivots fit: a third of the feature, square at level, to show where it fails',
+} as const;
+
 function strutValues({ model, proposedPivots }: PreparedCandidate): AssumedValue[] {
-  if (!proposedPivots) return [];
-  const basis = 'proposed: fits stroke and closed length with the least peak force';
+  if (proposedPivots === false) return [];
+  const basis = pivotBasis[proposedPivots];
   const { coupling } = model;
   return [
     assumed('strut_frame_arm', coupling.frameArmM, 'm', 'mm', basis),

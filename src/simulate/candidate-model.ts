@@ -5,6 +5,7 @@ import type { Bus } from './bus.js';
 import type { CueRange } from './mechanics.js';
 import type { LockingClass } from './outcome.js';
 import type { PackModel } from './pack-model.js';
+import type { ChosenPivots } from './strut.js';
 
 /** One candidate on its feature and pack, as plain numbers: what every part of the simulation works from. */
 export interface CandidateModel {
@@ -20,8 +21,8 @@ export interface CandidateModel {
   /** Whether the power is off while it holds: asked for, and honoured because it locks. */
   unpoweredHold: boolean;
   poweredAtRest: boolean;
-  /** Whether it can stop between its end switches. */
-  positionFeedback: boolean;
+  /** Whether it can stop between its end switches; null = not known. */
+  positionFeedback: boolean | null;
   /** Measured over modelled hold current; 1 when none was measured. */
   holdCorrectionRatio: number;
   shakeRatio: number;
@@ -37,5 +38,5 @@ export interface PreparedCandidate {
   locking: LockingClass;
   pack: PackModel;
   /** Pivots the tool proposed because the sheet left them blank. */
-  proposedPivots: boolean;
+  proposedPivots: ChosenPivots['proposed'];
 }

@@ -12,6 +12,9 @@ const sameEndSwitch = { hinge: Math.PI / 360, slide: 5e-4 };
 const positionText = (study: Study, position: number): string =>
   formatValue(position, study.feature.kind === 'hinge' ? 'deg' : 'mm');
 
+/** Whether it fails whatever a blank turns out to be. */
+export const isSure = ({ missing }: Failure): boolean => missing === undefined;
+
 /** In what ways a candidate cannot do the job at all, linkage apart. */
 export function candidateFailures(
   study: Study,
@@ -69,9 +72,12 @@ function holdFailures(study: Study, model: CandidateModel, leadIn: PlayedCues, l
   return failures;
 }
 
-/** A switched drive without feedback knows two positions only: its end switches. (M16) */
-function positionFailures(study: Study, model: CandidateModel): Failure[] {
-  if (!model.switched || model.positionFeedback) return [];
+/**
+ * A switched drive without feedback knows two positions only: its end switches. (M16)
+ * Where nobody said whether it has feedback, the failure names what to fill in.
+ */
+export function positionFailures(study: Study, model: CandidateModel): Failure[] {
+  if (!model.switched || model.positionFeedback === true) return [];
   const { lowest, highest } = model.range;
   const same = sameEndSwitch[study.feature.kind];
   const between = [...study.show.leadIn, ...study.show.loop]
@@ -87,6 +93,7 @@ function positionFailures(study: Study, model: CandidateModel): Failure[] {
         `at its end switches, ${positionText(study, lowest)} and ${positionText(study, highest)}`,
       value: null,
       limit: null,
+      ...(model.positionFeedback === null ? { missing: 'position_feedback' } : {}),
     },
   ];
 }

@@ -4,6 +4,7 @@ import { strutAngleRad, strutLengthM } from '../physics/linkage.js';
 import { formatValue } from '../quantity/format.js';
 import type { Feature } from '../study/feature.js';
 import type { CandidateModel } from './candidate-model.js';
+import { givenPivots } from './mechanics.js';
 import type { Failure } from './outcome.js';
 
 /** Least moment arm as a share of the smaller pivot arm. */
@@ -27,7 +28,7 @@ export function checkLinkage(model: CandidateModel, sheet: DriveSheet, feature: 
   if (model.coupling.kind !== 'strut') return { failures: [], findings: [] };
   const span = lengthsOver(model, model.range.lowest, model.range.highest);
   return {
-    failures: [...armFailures(model), ...lengthFailures(span, sheet)],
+    failures: [...armFailures(model), ...lengthFailures(span, sheet), ...unknownLength(model, sheet)],
     findings: [...ratioFindings(span, sheet), ...stopFindings(model, sheet, feature)],
   };
 }
@@ -128,6 +129,14 @@ function lengthFailures(span: LengthSpan, sheet: DriveSheet): Failure[] {
     });
   }
   return failures;
+}
+
+/** Pivots that the tool proposed for a drive of unknown length say nothing about whether it goes in between. */
+function unknownLength({ range }: CandidateModel, sheet: DriveSheet): Failure[] {
+  if (sheet.closedLengthM !== null || givenPivots(sheet) !== null) return [];
+  const reason = 'nobody said how long the drive is when drawn in, so that no pivots can be fitted';
+  const open = { value: null, limit: null, missing: 'closed_length' };
+  return [{ code: 'linkage', position: range.lowest, reason, ...open }];
 }
 
 function ratioFindings(span: LengthSpan, sheet: DriveSheet): Finding[] {

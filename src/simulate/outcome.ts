@@ -147,6 +147,8 @@ export interface Failure {
   /** The computed figure and what it had to stay within, when numbers say it; SI. */
   value: number | null;
   limit: number | null;
+  /** The blank that would have to be filled in before anybody knows; left out where it surely fails. */
+  missing?: string;
 }
 
 /** Peaks and means of the pack current at nominal voltage, for protection. */

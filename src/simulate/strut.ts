@@ -8,7 +8,8 @@ import { type CueRange, givenPivots, type StrutPivots } from './mechanics.js';
 export interface ChosenPivots {
   /** null for couplings other than a strut. */
   pivots: StrutPivots | null;
-  proposed: boolean;
+  /** `by-stroke`: the drive's length is not known; `fallback`: nothing fits. */
+  proposed: false | 'fits' | 'by-stroke' | 'fallback';
 }
 
 /** A linkage that nothing fits still needs pivots to show where it fails: a third of the feature, square at level. */
@@ -40,5 +41,6 @@ export function strutPivots(
     levelAngleRad: Math.PI / 2,
     side: sheet.strutSide,
   };
-  return { pivots, proposed: true };
+  if (proposal === null) return { pivots, proposed: 'fallback' };
+  return { pivots, proposed: sheet.closedLengthM === null ? 'by-stroke' : 'fits' };
 }

@@ -30,7 +30,12 @@ export const criterionFacts: Record<CriterionId, CriterionFacts> = {
   peak_current: facts('current', null, 'at-most', 'largest current from the pack'),
   body_mass: facts('mass', null, 'at-most', 'mass of drives, mounts, electronics and packs on the body'),
   feature_mass: facts('mass', null, 'at-most', 'moving mass with what rides on it'),
-  cue_fidelity: facts('ratio', '', 'at-least', 'how well moves keep their written times'),
+  cue_fidelity: facts(
+    'ratio',
+    '',
+    'at-least',
+    'how well moves keep their written times: 1 as written, 0.5 where they take twice as long',
+  ),
   torque_margin: facts('ratio', '', 'at-least', 'effort the drive can give over the effort it needs'),
   winding_temperature: facts('temperature', null, 'at-most', 'highest winding temperature in the show'),
   case_temperature: facts('temperature', null, 'at-most', 'highest case temperature in the show'),

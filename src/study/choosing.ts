@@ -40,6 +40,16 @@ export interface Criterion {
   /** Who set it: the file, or the default set. */
   origin: 'given' | 'assumed';
   note: string;
+  /** Set where it does not count, because a cell that it rests on is blank; it then weighs 0. */
+  leftOut?: LeftOut;
+}
+
+/** What keeps a criterion out of the score. */
+export interface LeftOut {
+  /** Its weight in the study. */
+  weightScore: number;
+  /** Cells to fill in before it counts. */
+  blanks: { candidate: string; field: string }[];
 }
 
 /** Something measured on the baseline. */

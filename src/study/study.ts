@@ -30,6 +30,13 @@ export interface Candidate {
   file: string;
 }
 
+/** A value that was tried instead of what the files say, both as written; empty where blank. */
+export interface TriedChange {
+  item: string;
+  from: string;
+  to: string;
+}
+
 /** A checked study in SI units: every number here is usable as it stands. */
 export interface Study {
   about: About;
@@ -57,4 +64,6 @@ export interface Study {
   drawsCount: number;
   seed: number;
   provenance: Provenance[];
+  /** What was tried; left out where the study is taken as it stands in the files. */
+  tried?: TriedChange[];
 }

@@ -261,7 +261,7 @@ export const loadFields: readonly FieldDeclaration[] = [
   }),
   quantity('converter_efficiency', 'converterEfficiency', 'ratio', {
     meaning:
-      'share of the pack’s power that a step-up or step-down converter passes on; blank = no converter',
+      'share of the pack’s power that a step-up or step-down converter passes on; blank = taken as a linear regulator, or nothing between: the pack gives power over voltage as current',
     how: 'volts times amps behind it over volts times amps before it',
     shownIn: '%',
     plausible: '50..99 %',

@@ -85,7 +85,7 @@ describe('a decision', () => {
     [{ lookAgain: '2026-03-14' }, '--look-again look-again-too-early'],
     [{ because: 'x'.repeat(10_001) }, '--because text-too-long'],
     [{ by: 'x'.repeat(201) }, '--by text-too-long'],
-    [{ decision: 'keep' }, '--decision another-word-meant'],
+    [{ decision: 'keep' }, '--decision keeps-what-is-not-built'],
     [{ choose: 'servo-now' }, '--decision another-word-meant'],
   ] as const)('%j is told: %s', async (words, issue) => {
     expect(await told(emptyFolder(), words)).toContain(issue);
@@ -99,6 +99,24 @@ describe('a decision', () => {
       'adopts-what-fails',
       'warning',
     ]);
+  });
+
+  it('to keep what is not built is refused', async () => {
+    const archive = join(emptyFolder(), 'records');
+    const result = await decide(decideRequest(archive, study, { decision: 'keep' }), quickDisk, tools);
+    expect(result.ok && result.value.filed).toBeNull();
+    expect(existsSync(archive)).toBe(false);
+  });
+
+  it('beside one that still stands for the same question is told to supersede it', async () => {
+    const archive = emptyFolder();
+    await decided(decideRequest(archive, study));
+    const before = '2026-03-14-adopt-worm-driver';
+    const beside = await decide(decideRequest(archive, study, { date: '2026-04-01' }), quickDisk, tools);
+    expect(beside.issues.find(({ code }) => code === 'stands-beside')!.hint).toContain(before);
+    const replacing = { date: '2026-04-02', supersedes: before };
+    expect(await told(archive, replacing)).toEqual(['--supersedes stands-beside']);
+    expect(await told(emptyFolder(), {})).toEqual([]);
   });
 
   it('supersedes an earlier one, and tells when that has happened before', async () => {

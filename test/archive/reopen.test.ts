@@ -1,5 +1,5 @@
 import { appendFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { type Reopened, type ReopenRequest, reopen } from '../../src/app/reopen.js';
 import { reopenedData, reopenedText } from '../../src/app/reopen-text.js';
@@ -148,6 +148,13 @@ describe('a record opened again', () => {
       code: 'unknown-record',
       hint: 'did you mean 2026-03-14-adopt-worm-driver?',
     });
+  });
+
+  it('named without the folder of its archive is found in it', async () => {
+    const parent = emptyFolder();
+    const filed = await decided(decideRequest(join(parent, 'records'), smallStudy()));
+    const result = reopen(request(join(parent, basename(filed))), quickDisk, quickAssess);
+    expect(result.issues[0]).toMatchObject({ hint: `did you mean records/${basename(filed)}?` });
   });
 
   it('that is any other folder is no record', () => {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { obstacles } from '../../src/assess/answer.js';
 import { assess } from '../../src/assess/assess.js';
 import type { NominalOutcome } from '../../src/simulate/outcome.js';
 import { candidate, criterion, run, study } from './hand-made.js';
@@ -48,7 +49,7 @@ describe('the answer', () => {
 
   it('begins with what the present drive fails, where it does', () => {
     const { reasons } = answer({ now: { busVoltageV: 16.8 }, worm: {} });
-    expect(reasons[0]).toBe('now fails: voltage by 20 %.');
+    expect(reasons[0]).toBe('now fails: voltage (16.8 V, at most 14 V asked).');
     expect(reasons).toHaveLength(3);
   });
 
@@ -56,6 +57,15 @@ describe('the answer', () => {
     const { sentence, reasons } = answer({ now: { runtimeS: 9000 }, worm: { fits: false } });
     expect(sentence).toBe('Keep now: no other drive does better on the criteria as weighted.');
     expect(reasons[0]).toMatch(/^The next in line, worm, fails: fits its space/);
+  });
+
+  it('gives the figure of a limit that is missed, and what was asked', () => {
+    const asked = criterion('cue_fidelity', 0, null, { direction: 'at-least', bound: 0.8 });
+    const one = candidate('now');
+    const { candidates } = assess(study([one], [asked]), [run('now', { cueFidelityRatio: 0.52 })], {
+      ...{ version: '0', inputHash: '', inputs: [] },
+    });
+    expect(obstacles(candidates[0]!)).toBe('fails: cue fidelity (0.52, at least 0.8 asked)');
   });
 
   it('names the best where there is no drive of today', () => {
@@ -70,7 +80,10 @@ describe('the answer', () => {
   it('says so where nothing passes, and why for the best and the present drive', () => {
     const { sentence, reasons } = answer({ now: { busVoltageV: 16.8 }, worm: { busVoltageV: 21 } });
     expect(sentence).toBe('No candidate passes every limit.');
-    expect(reasons).toEqual(['now fails: voltage by 20 %.', 'worm fails: voltage by 50 %.']);
+    expect(reasons).toEqual([
+      'now fails: voltage (16.8 V, at most 14 V asked).',
+      'worm fails: voltage (21 V, at most 14 V asked).',
+    ]);
   });
 
   it('says so where nothing is known to pass, and names the figure that is missing', () => {

@@ -26,7 +26,12 @@ function cautions(changes: Changes = {}): Caution[] {
 
 function drawnContext(draws: Changes['draws']) {
   if (draws === undefined) return {};
-  const figures = { runtimeP10S: 6000, holdEffortRatio: null, columns: columnsOf(10, draws) };
+  const figures = {
+    runtimeP10S: 6000,
+    holdEffortRatio: null,
+    torqueMarginRatio: null,
+    columns: columnsOf(10, draws),
+  };
   return { drawn: new Map([['a', figures]]) };
 }
 
@@ -59,6 +64,27 @@ describe('cautions from the numbers', () => {
     ['severe above two fifths', 0.41, 'severe'],
   ])('raise %s', (_, holdEffortRatio, severity) => {
     expect(raised('hold-effort', { nominal: { holdEffortRatio } })?.severity).toBe(severity);
+  });
+
+  it.each([
+    ['no word of a drive that gives 1.3 times what it needs', 1.3, undefined, undefined],
+    ['a caution where it gives less', 1.29, undefined, 'caution'],
+    ['a severe one where it cannot hold its worst moment', 0.99, undefined, 'severe'],
+    ['a severe one where half of the draws say so', 1.4, 0.98, 'severe'],
+    ['a severe one where the figures as they stand say so', 0.98, 1.4, 'severe'],
+  ])('raise %s, without any criteria', (_, torqueMarginRatio, drawn, severity) => {
+    const one = candidate('a');
+    const figures = {
+      runtimeP10S: 0,
+      holdEffortRatio: null,
+      torqueMarginRatio: drawn ?? null,
+      columns: columnsOf(10, {}),
+    };
+    const found = assess(study([one], []), [run('a', { torqueMarginRatio })], {
+      ...{ version: '0', inputHash: '', inputs: [] },
+      drawn: new Map([['a', figures]]),
+    }).cautions.filter(({ code }) => ['too-weak', 'little-effort-left'].includes(code));
+    expect(found.map((caution) => caution.severity)).toEqual(severity === undefined ? [] : [severity]);
   });
 
   it('take the stall figure of a listing for less than it says', () => {
@@ -239,5 +265,19 @@ describe('cautions from the numbers', () => {
     expect(order).toEqual([...order].sort((a, b) => a - b));
     expect(all.at(-1)?.text).toBe(approvalLine);
     expect(all.every(({ text, action }) => text !== '' && action !== '')).toBe(true);
+  });
+});
+
+describe('the order of cautions', () => {
+  it('puts what burns a drive or hurts somebody before a board that is missing', () => {
+    const plain = study([candidate('a'), candidate('b')], []);
+    const unprotected = { ...plain, wiring: { ...plain.wiring, protectionTripA: null } };
+    const hurting = { crushForceN: 200, powerCut: landing };
+    const severe = assess(
+      unprotected,
+      [run('a', { torqueMarginRatio: 3, ...hurting }), run('b', { busVoltageV: 12.6, maximumVoltageV: 8.5 })],
+      { version: '0', inputHash: '', inputs: [] },
+    ).cautions.filter(({ severity }) => severity === 'severe');
+    expect(severe.map(({ code }) => code)).toEqual(['voltage', 'falls', 'crush', 'no-protection']);
   });
 });

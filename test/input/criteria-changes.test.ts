@@ -51,4 +51,40 @@ describe('trying other weights and limits', () => {
     expect(issues).toMatchObject([{ file: '--set', column: 'cost.weight', received: 'loads' }]);
     expect(issues[0]!.expected).toBe('a number or one of none, little, some, much, decisive');
   });
+
+  it.each([
+    ['noise.must=', 'no-limit-to-drop'],
+    ['voltage.must=', 'limit-always-holds'],
+  ])('%s changes nothing, and that is said', (change, code) => {
+    const { ok, issues } = read([change]);
+    expect(ok).toBe(true);
+    expect(issues.filter(({ file }) => file === '--set')).toMatchObject([{ code, severity: 'warning' }]);
+  });
+
+  it.each([
+    ['candidates.servo-now.mass=1 kg', 'did you mean servo-now.mass?'],
+    ['study.feature.mass=1 kg', 'did you mean feature.mass?'],
+    ['criteria.noise.weight=2', 'did you mean noise.weight?'],
+    ['nois.weight=2', 'did you mean noise.weight?'],
+  ])('%s is told the name that was meant', (change, hint) => {
+    expect(read([change]).issues.filter(({ file }) => file === '--set')).toMatchObject([{ hint }]);
+  });
+
+  it('what was tried stays with the study, from what to what', () => {
+    const result = read([
+      'feature.mass=700 g',
+      'servo-now.mass=200 g',
+      'cost.must=at most 90',
+      'cost.weight=8',
+    ]);
+    if (!result.ok) throw new Error('has errors');
+    expect(result.value.tried).toEqual([
+      { item: 'feature.mass', from: '860 g ±25 g', to: '700 g' },
+      { item: 'servo-now.mass', from: '158 g', to: '200 g' },
+      { item: 'cost.must', from: 'at most 150', to: 'at most 90' },
+      { item: 'cost.weight', from: '1', to: '8' },
+    ]);
+    const asItStands = read([]);
+    expect(asItStands.ok && asItStands.value.tried).toBeUndefined();
+  });
 });

@@ -80,7 +80,7 @@ describe('the least study', () => {
     expect(worm).toMatchObject({
       idleCurrentA: 0,
       control: 'switched',
-      positionFeedback: false,
+      positionFeedback: null,
       poweredAtHold: false,
       pulseFrequencyHz: 20000,
     });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { edited, type Files, goodFiles, historyOf, studyIn, withFile } from './good-study.js';
+import { edited, type Files, goodFiles, historyOf, issuesIn, studyIn, withFile } from './good-study.js';
 
 const degrees = (value: number) => (value * Math.PI) / 180;
 
@@ -13,6 +13,24 @@ describe('rules that look at more than one cell', () => {
     const standing = studyIn(edited('study.csv', 'worn,yes', 'worn,no', withItems('air.buried,yes,,')));
     expect(standing.air.temperatureK).toBe(298.15);
     expect(standing.carrier.activity).toBe('stand');
+  });
+
+  it('take a strut drive to be as long as its envelope where nobody measured it drawn in', () => {
+    const listed = goodFiles['candidates.csv'] as string;
+    const withLength = (length: string, closed: string) =>
+      studyIn({
+        ...goodFiles,
+        'candidates.csv': listed
+          .replace(/mass\n/, 'mass,length,closed_length\n')
+          .replace(/290 g/, `290 g,${length},${closed}`),
+      });
+    const path = 'candidates.screw-a.sheet.closedLengthM';
+    expect(historyOf(withLength('205 mm', ''), path)).toMatchObject({ origin: 'assumed', shown: '205 mm' });
+    expect(historyOf(withLength('205 mm', '190 mm'), path)).toMatchObject({
+      origin: 'given',
+      shown: '190 mm',
+    });
+    expect(withLength('', '').candidates[2]!.sheet.closedLengthM).toBeNull();
   });
 
   it('take the balance distance from a scale under the tip', () => {
@@ -186,5 +204,70 @@ describe('units and marks of a whole file', () => {
     expect(studyIn(withFile('packs.csv', tabs)).pack.capacityC).toBe(7920);
     const windows = (goodFiles['packs.csv'] as string).replaceAll('\n', '\r\n');
     expect(studyIn(withFile('packs.csv', windows)).pack.capacityC).toBe(7920);
+  });
+});
+
+describe('one run tells every mistake', () => {
+  it('of a drive whose type could not be read', () => {
+    const issues = issuesIn({
+      ...goodFiles,
+      'candidates.csv': `id,type,rated_voltage,no_load_speed,stall_torque,stall_current,length,mass
+a,servo 35 kg,,0.2 s/60deg,35kg,4 A,40,80 g
+b,wrm,12 V,20 mm/s,,2 A,40 mm,290 g
+`,
+    });
+    const told = issues.map(({ line, column, code }) => `${line} ${column} ${code}`);
+    expect(told).toContain('2 rated_voltage blank-required');
+    expect(told).toContain('2 stall_torque unit-of-another-dimension');
+    expect(told).toContain('2 length missing-unit');
+    // A linear drive would read 20 mm/s.
+    expect(told.filter((text) => text.startsWith('3'))).toEqual(['3 type unknown-choice']);
+  });
+
+  it('of a cue beyond the one stop that is given', () => {
+    const files = edited(
+      'study.csv',
+      'feature.upper_stop,60,,\n',
+      '',
+      edited('show.csv', 'move,-30', 'move,-50'),
+    );
+    expect(issuesIn(files).filter(({ code }) => code === 'beyond-stop')).toMatchObject([
+      { line: 4, column: 'to', expected: expect.stringContaining('-30 deg or more') },
+    ]);
+  });
+});
+
+describe('a load without a converter', () => {
+  const shown = (cells: string) =>
+    studyIn(
+      withFile('loads.csv', `id,power,voltage,converter_efficiency\ncontroller,0.5 W,${cells}\n`),
+    ).provenance.find(({ path }) => path === 'loads.controller.converterEfficiency');
+
+  it('is said to be taken behind a linear regulator', () => {
+    expect(shown('5 V,')).toMatchObject({
+      origin: 'assumed',
+      shown: 'linear regulator',
+      owner: 'controller',
+    });
+    expect(shown('5 V,80 %')).toMatchObject({ origin: 'given' });
+  });
+});
+
+describe('a number without its unit', () => {
+  it('is told that the unit may stand in the head of its column', () => {
+    const bare = edited('candidates.csv', '80 g', '80');
+    expect(issuesIn(bare)[0]!.hint).toBe(
+      'did you mean 80 g, 80 kg or 80 oz? Or put the unit of all rows into the column head: mass [g]',
+    );
+  });
+
+  it('is told of the unit column where there is one', () => {
+    const bare = edited('study.csv', '500 g', '500');
+    expect(issuesIn(bare)[0]!.hint).toContain('Or write the unit into the column “unit”');
+  });
+
+  it('is told of no brackets where its unit stands in a column of its own', () => {
+    const files = edited('study.csv', '500 g,,', '500,mm,');
+    expect(issuesIn(files)[0]!.hint).toMatch(/in the unit column$/);
   });
 });

@@ -30,10 +30,21 @@ describe('a starter study', () => {
     expect(readFiles(asFiles(kinds)).issues).toEqual([]);
   });
 
-  it.each(driveKinds)('of a %s has the header of its field table', (kind) => {
-    const lines = asFiles(kind)['candidates.csv']!.split('\n');
-    const header = lines.find((line) => !line.startsWith('#'));
-    expect(header).toBe(driveTypes[kind].columns.map(({ name }) => name).join(','));
+  const headerOf = (text: string) => text.split('\n').find((line) => !line.startsWith('#'))!;
+
+  it.each(driveKinds)('of a %s has every column of its field table where all are asked for', (kind) => {
+    const { text } = starterStudy(kind, true).find(({ name }) => name === 'candidates.csv')!;
+    expect(headerOf(text)).toBe(driveTypes[kind].columns.map(({ name }) => name).join(','));
+    expect(readFiles({ ...asFiles(kind), 'candidates.csv': text }).issues).toEqual([]);
+  });
+
+  it.each(driveKinds)('of a %s can be filled in by hand, and says that more columns exist', (kind) => {
+    const text = asFiles(kind)['candidates.csv']!;
+    const names = headerOf(text).split(',');
+    expect(names.length).toBeLessThan(30);
+    for (const { name, presence } of driveTypes[kind].columns)
+      if (presence === 'required') expect(names).toContain(name);
+    expect(text).toContain('--all-columns');
   });
 
   it('lists every item, each below a line that says how to find it', () => {

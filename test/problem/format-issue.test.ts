@@ -20,11 +20,18 @@ describe('an issue is printed', () => {
     expect(formatIssue(issue)).toBe(
       [
         'error: candidates.csv:3 stall_torque: “35 oz” is a mass, a torque is expected: oz·in?',
-        '  read:     35 oz',
-        '  expected: a torque',
         '  hint:     write oz·in',
       ].join('\n'),
     );
+  });
+
+  it('with what was read and what is expected where neither message nor hint says it', () => {
+    const terse = { ...issue, message: 'this is a mass', expected: 'a torque' };
+    expect(formatIssue(terse).split('\n').slice(1)).toEqual([
+      '  read:     35 oz',
+      '  expected: a torque',
+      '  hint:     write oz·in',
+    ]);
   });
 
   it('without what is not known', () => {

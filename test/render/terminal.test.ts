@@ -21,6 +21,7 @@ describe('the ranking on a terminal', () => {
       'Change to Worm gearmotor',
       '3. The price of the worm',
       'Severe, 412 N:',
+      '5 more in the report, 2 of them severe.',
       'Measure next: hold current of the servo',
       'Report: out/report.pdf',
       '118 figures given, 61 assumed',
@@ -56,8 +57,51 @@ describe('the ranking on a terminal', () => {
     expect(rows[0]).toMatch(/✓ 5 limits +173 \(127–191\) +1 +661 +0 +45 +0\.81 +62 %$/);
     expect(rows[1]).toMatch(/paper 61 % +143 \(105–158\)/);
     expect(rows[2]).toMatch(/54 \(40–60\) +2 +384 3\.91 +0 +0\.47 +20 %$/);
-    expect(drawn).toContain('min packs    g    W  EUR score leads');
+    expect(drawn).toContain('min packs   g    W EUR score leads');
     expect(drawn).toContain('118 figures given, 61 assumed, 2,048 draws.');
+  });
+
+  it('cuts names before figures, and names below what a candidate fails', () => {
+    const summary = summarise(createDrawnAssessment(), templates, '');
+    const [first, ...others] = summary.rows;
+    const long = {
+      ...first!,
+      candidate: 'A name of more columns than there are',
+      holding: '15.19',
+      mass: '10440',
+    };
+    const failing = { passes: false, limitsInShort: '✗ 2 limits', limits: '✗ fails: torque margin, runtime' };
+    const rows = [long, ...others.map((row) => ({ ...row, ...failing }))];
+    const lines = renderTerminal({ ...summary, rows }, settings).split('\n');
+    expect(lines.find((line) => line.startsWith(' 1'))).toMatch(/…\s.* 10440 15\.19 /);
+    expect(lines).toContain('   2: ✗ fails: torque margin, runtime');
+    expect(Math.max(...lines.map(displayWidth))).toBeLessThanOrEqual(80);
+  });
+
+  it('says what passing on paper is, where a candidate does', () => {
+    const drawn = renderTerminal(summarise(createDrawnAssessment(), templates, ''), settings);
+    expect(drawn).toContain('paper: passes as the figures stand');
+    expect(text).not.toContain('paper:');
+  });
+
+  it('heads the column of money where no currency is named', () => {
+    const assessment = createAssessment();
+    const about = { ...assessment.study.about, currency: '' };
+    const nameless = summarise({ ...assessment, study: { ...assessment.study, about } }, templates, '');
+    expect(renderTerminal(nameless, settings)).toMatch(/ W cost score/);
+  });
+
+  it('repeats what was tried, from what to what', () => {
+    const assessment = createAssessment();
+    const tried = [
+      { item: 'feature.mass', from: '860 g', to: '700 g' },
+      { item: 'noise.must', from: 'at most 60 dB', to: '' },
+    ];
+    const study = { ...assessment.study, tried };
+    const shown = renderTerminal(summarise({ ...assessment, study }, templates, ''), settings);
+    expect(shown).toContain('What if: feature.mass = 700 g instead of 860 g');
+    expect(shown).toContain('What if: noise.must = blank instead of at most 60 dB');
+    expect(text).not.toContain('What if:');
   });
 
   it('lets no control character through, from the study or the path', () => {

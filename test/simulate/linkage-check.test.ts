@@ -88,6 +88,25 @@ describe('a strut', () => {
     const study = strutStudy(-20, 30, { strutFrameArmM: null, closedLengthM: 0.12, strokeM: 0.06 });
     const run = simulateCandidate(study, study.candidates[0]!);
     expect(run.failures.filter(({ code }) => code === 'linkage')).toEqual([]);
-    expect(run.assumed.map(({ field }) => field)).toContain('strut_frame_arm');
+    const arm = run.assumed.find(({ field }) => field === 'strut_frame_arm')!;
+    expect(arm.basis).toContain('fits stroke and closed length');
+  });
+
+  it('with blank pivots and no length is not judged, and nothing is said to fit', () => {
+    const study = strutStudy(-20, 30, { strutFrameArmM: null, closedLengthM: null, strokeM: 0.06 });
+    const run = simulateCandidate(study, study.candidates[0]!);
+    expect(run.failures.filter(({ code }) => code === 'linkage')).toMatchObject([
+      { missing: 'closed_length' },
+    ]);
+    expect(run.assumed.find(({ field }) => field === 'strut_feature_arm')!.basis).toContain(
+      'by the stroke alone',
+    );
+  });
+
+  it('for which no pivots fit says so of those that show where it fails', () => {
+    const study = strutStudy(-20, 30, { strutFrameArmM: null, closedLengthM: 1.5, strokeM: 0.06 });
+    const run = simulateCandidate(study, study.candidates[0]!);
+    expect(run.failures.some(({ code, missing }) => code === 'linkage' && missing === undefined)).toBe(true);
+    expect(run.assumed.find(({ field }) => field === 'strut_frame_arm')!.basis).toMatch(/^no pivots fit/);
   });
 });

@@ -11,7 +11,7 @@ import { drawnStudy, type NominalJudgement } from './drawn-study.js';
 const alwaysCount = ['voltage', 'fits'];
 
 /**
- * Gathers what a ranking is made from: every criterion that has a weight or a scale, and every limit that the criteria
+ * Gathers what a ranking is made from: every criterion that has a weight or a scale and that no blank keeps out, and every limit that the criteria
  * set and that is not a matter of what can be built at all.
  * @param nominal one per candidate of the draws, in their order
  * @param isSure whether the draws say anything
@@ -23,7 +23,8 @@ export function choiceOf(
   isSure: boolean,
 ): Choice {
   const weighed = criteria.filter(
-    ({ weightScore, worthless, worthFull }) => weightScore > 0 || (worthless !== null && worthFull !== null),
+    ({ weightScore, worthless, worthFull, leftOut }) =>
+      leftOut === undefined && (weightScore > 0 || (worthless !== null && worthFull !== null)),
   );
   // With one weight for all, no criterion is left out for having none.
   const counted = weighed.map((criterion) => ({ ...criterion, weightScore: 1 }));

@@ -52,9 +52,14 @@ export function drawnFigures({ candidateIds, outcomes }: Ensemble): Map<string, 
       const runtimes = columns[outcomeIndex.runtimeS]!.map((timeS) =>
         Number.isNaN(timeS) ? 0 : timeS,
       ).sort();
-      const effort = bandOf(columns[outcomeIndex.holdEffortRatio]!);
-      const runtimeP10S = quantileOf(runtimes, 0.1);
-      return [id, { runtimeP10S, holdEffortRatio: effort?.median ?? null, columns }];
+      const median = (name: OutcomeName) => bandOf(columns[outcomeIndex[name]]!)?.median ?? null;
+      const figures: DrawnFigures = {
+        runtimeP10S: quantileOf(runtimes, 0.1),
+        holdEffortRatio: median('holdEffortRatio'),
+        torqueMarginRatio: median('torqueMarginRatio'),
+        columns,
+      };
+      return [id, figures];
     }),
   );
 }

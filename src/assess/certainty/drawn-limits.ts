@@ -29,9 +29,10 @@ export function drawnLimits(limits: readonly LimitOutcome[], candidate: DrawnCan
   const tiers = new Uint8Array(drawCount);
   for (let draw = 0; draw < drawCount; draw++) if (feasible[draw] !== 1) tiers[draw] = tier.fails;
   const limitProbabilities = limits.map((limit) => {
-    const holds = failureCodes.includes(limit.criterion)
-      ? (draw: number) => feasible[draw] === 1
-      : judgeOf(limit, candidate);
+    const holds =
+      failureCodes.includes(limit.criterion) && limit.passes !== null
+        ? (draw: number) => feasible[draw] === 1
+        : judgeOf(limit, candidate);
     if (holds === null) {
       for (let draw = 0; draw < drawCount; draw++)
         if (tiers[draw] === tier.passes) tiers[draw] = tier.notJudged;

@@ -94,7 +94,12 @@ function rating(
 ): Pick<RatedChange, 'gainBands' | 'passProbability' | 'leaderGainRatio'> {
   const columns = drawnWith(proposal, parts, base.drawCount);
   const runtimes = columns[outcomeIndex.runtimeS]!.map((timeS) => (Number.isNaN(timeS) ? 0 : timeS)).sort();
-  const figures = { runtimeP10S: quantileOf(runtimes, 0.1), holdEffortRatio: null, columns };
+  const figures = {
+    runtimeP10S: quantileOf(runtimes, 0.1),
+    holdEffortRatio: null,
+    torqueMarginRatio: null,
+    columns,
+  };
   const judged = { study: parts.study, candidate: parts.baseline, run: parts.run, drawn: figures };
   const limits = parts.limits.map((limit) =>
     limit.criterion === 'runtime_p10' ? { ...limit, passes: figures.runtimeP10S >= limit.limit } : limit,

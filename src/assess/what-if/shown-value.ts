@@ -1,9 +1,12 @@
-import { formatNumber, formatValue } from '../../quantity/format.js';
+import { formatNumber, formatQuantity, formatValue } from '../../quantity/format.js';
 import type { Unit } from '../../quantity/unit.js';
 import { findUnits } from '../../quantity/unit-table.js';
 import type { Provenance } from '../../study/provenance.js';
 
-/** Writes values of one input as its own figure is written on the input pages: in the same unit. */
+/**
+ * Writes values of one input as its own figure is written on the input pages: in the same unit, unless the number would
+ * be below 1 in it, where a smaller unit reads better.
+ */
 export type ShowValue = (value: number) => string;
 
 /**
@@ -14,7 +17,10 @@ export function shownAs(entry: Provenance | undefined): ShowValue {
   if (entry === undefined) return (factor) => `× ${formatNumber(factor, 2)}`;
   const unit = unitOf(entry);
   if (unit === null) return (value) => formatNumber(value, 3);
-  return (value) => formatValue(value, unit.symbol, 3, unit.dimension);
+  return (value) =>
+    Math.abs(unit.fromSi(value)) < 1
+      ? formatQuantity(value, unit.dimension)
+      : formatValue(value, unit.symbol, 3, unit.dimension);
 }
 
 /** The unit in which a figure is shown; the one of several with the same symbol that gives the number shown. */

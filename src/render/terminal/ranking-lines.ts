@@ -1,5 +1,5 @@
 import type { ReportSummary, SummaryRow } from '../../report/index.js';
-import { displayWidth, fitted } from './display-width.js';
+import { displayWidth, fitted, wrapped } from './display-width.js';
 import type { Paint } from './paint.js';
 
 interface Column {
@@ -9,38 +9,34 @@ interface Column {
   text(row: SummaryRow): string;
 }
 
-/** The ranking as a table: names and limits get what room the figures leave. */
+/** The ranking as a table: names get what room the figures leave, and no figure is ever cut. */
 export function rankingLines({ rows, units }: ReportSummary, width: number, paint: Paint): string[] {
   const hasDraws = rows.some((row) => row.leads !== '');
   const isWide = width >= wideFrom;
-  const figure = (heading: string, columns: number, text: Column['text']): Column => ({
+  const figure = (heading: string, text: Column['text']): Column => ({
     ...{ heading, text, align: 'right' },
-    width: Math.max(columns, heading.length),
+    width: Math.max(...[heading, ...rows.map(text)].map(displayWidth)),
   });
   const figures = [
-    figure(
-      units.runtime,
-      widest(rows, (row) => row.runtime),
-      (row) => row.runtime,
-    ),
-    ...(isWide && rows.some((row) => row.packs !== '') ? [figure('packs', 4, (row) => row.packs)] : []),
-    figure(units.mass, 4, (row) => row.mass),
-    figure(units.holding, 4, (row) => row.holding),
-    figure(units.cost, 4, (row) => row.cost),
-    figure('score', 5, (row) => row.score),
-    ...(isWide && hasDraws ? [figure('leads', 4, (row) => row.leads)] : []),
+    figure(units.runtime, (row) => row.runtime),
+    ...(isWide && rows.some((row) => row.packs !== '') ? [figure('packs', (row) => row.packs)] : []),
+    figure(units.mass, (row) => row.mass),
+    figure(units.holding, (row) => row.holding),
+    figure(units.cost, (row) => row.cost),
+    figure('score', (row) => row.score),
+    ...(isWide && hasDraws ? [figure('leads', (row) => row.leads)] : []),
   ];
   const free = width - 4 - figures.reduce((sum, column) => sum + column.width + 1, 0);
-  const name = Math.ceil(free * (hasDraws ? 0.6 : 0.52));
+  const limits: Column = { ...figure('limits', (row) => row.limitsInShort), align: 'left' };
   const columns: Column[] = [
     { heading: '# ', width: 3, align: 'right', text: markedRank },
-    { heading: 'candidate', width: name, align: 'left', text: (row) => row.candidate },
     {
-      heading: 'limits',
-      width: Math.max(1, free - name - 1),
+      heading: 'candidate',
+      width: Math.max(1, free - limits.width - 1),
       align: 'left',
-      text: (row) => (hasDraws ? row.limitsInShort : row.limits.replace('✗ fails: ', '✗ ')),
+      text: (row) => row.candidate,
     },
+    limits,
     ...figures,
   ];
   const line = (cells: (column: Column) => string): string =>
@@ -54,27 +50,39 @@ export function rankingLines({ rows, units }: ReportSummary, width: number, pain
       const text = line((column) => column.text(row));
       return row.isLeader ? paint(text, 'strong') : text;
     }),
-    ...(rows.some((row) => row.isBaseline) || hasDraws
-      ? [paint(`   ${notes(rows, hasDraws)}`, 'muted')]
+    ...notes(rows, hasDraws).flatMap((note) =>
+      wrapped(note, width - indent.length).map((text) => paint(indent + text, 'muted')),
+    ),
+    ...rows.filter(({ passes }) => passes !== true).flatMap((row) => obstacleLines(row, width)),
+  ];
+}
+
+const indent = '   ';
+
+/** What the marks of the table mean. */
+function notes(rows: SummaryRow[], hasDraws: boolean): string[] {
+  const marks = [
+    ...(rows.some((row) => row.isBaseline) ? ['* exists today'] : []),
+    ...(hasDraws ? ['(10–90 % of draws)'] : []),
+  ];
+  return [
+    ...(marks.length === 0 ? [] : [marks.join('; ')]),
+    ...(rows.some((row) => row.limitsInShort.startsWith('paper'))
+      ? ['paper: passes as the figures stand, but in only so many of the draws']
       : []),
   ];
 }
 
-/** What the marks of the table mean. */
-function notes(rows: SummaryRow[], hasDraws: boolean): string {
-  return [
-    ...(rows.some((row) => row.isBaseline) ? ['* exists today'] : []),
-    ...(hasDraws ? ['(10–90 % of draws)'] : []),
-  ].join('; ');
+/** Which limits a candidate fails, or cannot be judged by, below the table where there is room for their names. */
+function obstacleLines({ rank, limits }: SummaryRow, width: number): string[] {
+  const head = `${rank}: `;
+  return wrapped(limits, width - indent.length - head.length).map(
+    (text, index) => indent + (index === 0 ? head : ' '.repeat(head.length)) + text,
+  );
 }
 
 /** Columns from which on the table has room for packs and leads. */
 const wideFrom = 76;
-
-/** Columns that the figures of all rows take; four at least. */
-function widest(rows: SummaryRow[], text: (row: SummaryRow) => string): number {
-  return Math.max(4, ...rows.map((row) => displayWidth(text(row))));
-}
 
 /** The drive that exists today is marked with a star. */
 function markedRank(row: SummaryRow): string {

@@ -27,6 +27,9 @@ export function renderTerminal(source: ReportSummary, options: TerminalOptions):
       ...wrapped(summary.project, width).map((line) => paint(line, 'muted')),
       ...wrapped(summary.question, width),
     ],
+    summary.whatIf.flatMap((change) =>
+      hanging('What if: ', change, width, 2).map((line) => paint(line, 'alert')),
+    ),
     [
       ...wrapped(summary.answer, width).map((line) => paint(line, 'strong')),
       ...(summary.confidence === '' ? [] : wrapped(summary.confidence, width)),
@@ -34,6 +37,7 @@ export function renderTerminal(source: ReportSummary, options: TerminalOptions):
     rankingLines(summary, width, paint),
     summary.reasons.flatMap((reason, index) => hanging(`${index + 1}. `, reason, width)),
     cautionLines(summary, width, paint),
+    summary.fillInFirst.flatMap((blank) => hanging('Fill in first: ', blank, width, 2)),
     summary.nextMeasurement === '' ? [] : hanging('Measure next: ', summary.nextMeasurement, width, 2),
     [
       ...wrapped(`${summary.figures}.`, width).map((line) => paint(line, 'muted')),
@@ -46,13 +50,16 @@ export function renderTerminal(source: ReportSummary, options: TerminalOptions):
     .join('\n\n')}\n`;
 }
 
-function cautionLines({ caution, furtherCautions }: ReportSummary, width: number, paint: Paint): string[] {
+function cautionLines(summary: ReportSummary, width: number, paint: Paint): string[] {
+  const { caution, furtherCautions, furtherSevereCount } = summary;
   if (caution === null) return [];
+  const severe = furtherSevereCount === 0 ? '' : `, ${furtherSevereCount} of them severe`;
   const word = caution.severity === 'severe' ? 'Severe' : caution.severity === 'note' ? 'Note' : 'Caution';
   const head = `${word}, ${caution.figure}: `;
   const about = caution.about === '' ? '' : `${caution.about}: `;
   const [first = '', ...rest] = hanging(head, about + caution.text, width, 2);
-  const more = furtherCautions === 0 ? [] : [paint(`  ${furtherCautions} more in the report.`, 'muted')];
+  const more =
+    furtherCautions === 0 ? [] : [paint(`  ${furtherCautions} more in the report${severe}.`, 'muted')];
   const painted = paint(head.trimEnd(), 'alert') + first.slice(head.trimEnd().length);
   return [painted, ...rest, ...hanging('  → ', caution.action, width), ...more];
 }

@@ -38,7 +38,7 @@ export function blocksTable(context: ReportContext, plan: DayPlan): Block[] {
       const swapWords = swaps.length > 0 ? context.phrases('day-swap') : swapAllowed ? 'allowed' : 'no';
       return {
         cells: [
-          head(capitalised(block)),
+          head(block),
           cell(activity),
           cell(`${readings.minutes.show(startS)}–${readings.minutes.show(endS)}`),
           cell(readings.amperes.show(meanCurrentA)),

@@ -21,7 +21,9 @@ export function limitsTable(context: ReportContext, candidate: CandidateAssessme
   const rows = candidate.limits.map((limit, index) =>
     limitRow(context, limit, probabilities === null ? undefined : (probabilities[index] ?? null)),
   );
-  return { kind: 'table', title: '', columns, rows, note: [], rowHeads: true, compact: true };
+  const asksFidelity = candidate.limits.some(({ criterion }) => criterion === 'cue_fidelity');
+  const note = asksFidelity ? [{ text: context.phrases('cue-fidelity') }] : [];
+  return { kind: 'table', title: '', columns, rows, note, rowHeads: true, compact: true };
 }
 
 /** @param share of draws in which it holds; undefined without draws, null where it is not judged */

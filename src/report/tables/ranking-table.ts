@@ -5,6 +5,7 @@ import { bandOf, certaintyOf, markedLabel, planOf, type ReportContext } from '..
 import type { TableBlock, TableCell, TableColumn, TableRow } from '../document.js';
 import { banded, probability, probabilityNumber } from '../words/bands.js';
 import { joined, none, readings } from '../words/figures.js';
+import { leftOutWords } from '../words/left-out.js';
 import { limitsSummary } from '../words/outcome-words.js';
 import { cell, figureColumn, head, wordColumn } from './cells.js';
 import { packsText } from './day-tables.js';
@@ -32,7 +33,13 @@ export function rankingTable(context: ReportContext): TableBlock {
         cells: columns.map((one) => one.cell(candidate)),
       }),
     ),
-    note: [{ text: assessment.day ? `${note} ${phrases('ranking-note-day')}` : note }],
+    note: [
+      {
+        text: [note, ...(assessment.day ? [phrases('ranking-note-day')] : []), leftOutWords(context)]
+          .join(' ')
+          .trimEnd(),
+      },
+    ],
     rowHeads: true,
     compact: candidates.length > roomyRows,
   };

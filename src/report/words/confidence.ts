@@ -1,9 +1,12 @@
 import type { Confidence } from '../../assess/certainty.js';
-import { capitalised, sentence } from './figures.js';
+import { capitalised, stopped } from './figures.js';
 
-/** How sure an answer is, the word first: `Likely: it leads in 83 % of the draws.` */
+/**
+ * How sure an answer is, the word first: `Likely: it leads in 83 % of the draws.` The sentence may begin with a
+ * user's own name, which keeps its case.
+ */
 export function confidenceWords({ probability, word, sentence: why }: Confidence): string {
-  const said = sentence(why);
+  const said = stopped(why);
   const first = capitalised(word);
   return probability === null || said.startsWith(first) ? said : `${first}: ${said}`;
 }

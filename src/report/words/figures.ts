@@ -192,8 +192,12 @@ export function listed(items: string[]): string {
 
 /** The text as a sentence: a capital first letter and a full stop. */
 export function sentence(text: string): string {
-  if (text === '') return '';
-  return /[.!?]$/.test(text) ? capitalised(text) : `${capitalised(text)}.`;
+  return capitalised(stopped(text));
+}
+
+/** The text with a full stop, and its first letter as it is: it may be that of a name. */
+export function stopped(text: string): string {
+  return text === '' || /[.!?]$/.test(text) ? text : `${text}.`;
 }
 
 /** The text with a capital first letter. */

@@ -8,6 +8,7 @@ import { bodyMassKg, costMoney, driveCountOf } from '../burdens.js';
 import { busOf } from '../bus.js';
 import { prepareCandidate } from '../candidate.js';
 import type { CandidateModel } from '../candidate-model.js';
+import { isSure, positionFailures } from '../failures.js';
 import { holdCorrectionRatio, lockingClass, unpoweredHoldHonoured } from '../hold.js';
 import { checkLinkage } from '../linkage-check.js';
 import { featureMassKg, heatBounceFraction, loadOf } from '../mechanics.js';
@@ -83,8 +84,8 @@ export class CandidateKernel {
     this.highestHold = holds.highest;
     this.firstHold = holds.first;
     this.heatBounce = heatBounceFraction(study.carrier.activity);
-    this.linkagePossible = checkLinkage(model, candidate.sheet, study.feature).failures.length === 0;
-    this.positionsPossible = !stopsBetweenEnds(model, this.loopGeometry);
+    this.linkagePossible = !checkLinkage(model, candidate.sheet, study.feature).failures.some(isSure);
+    this.positionsPossible = !positionFailures(study, model).some(isSure);
   }
 
   /**
@@ -283,11 +284,3 @@ const movingOutcomes = [
   'windingTemperatureK',
   'caseTemperatureK',
 ] as const;
-
-/** Whether a drive that only knows its end switches would have to stop between them. */
-function stopsBetweenEnds(model: CandidateModel, geometry: CueGeometry): boolean {
-  if (!model.switched || model.positionFeedback) return false;
-  const { lowest, highest } = model.range;
-  const same = model.load.isHinge ? Math.PI / 360 : 5e-4;
-  return geometry.cues.some((cue) => cue.toPosition - lowest > same && highest - cue.toPosition > same);
-}
