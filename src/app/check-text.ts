@@ -42,7 +42,7 @@ function candidateLines(
 ): string[] {
   const passing = certainty?.candidates[candidate.id]?.passProbability ?? null;
   const sure = passing === null ? '' : `; every limit holds in ${inDraws(passing)} of the draws`;
-  const verdict = `${candidate.id}: ${obstacles(candidate)}${sure}`;
+  const verdict = `${candidate.id} ${obstacles(candidate)}${sure}`;
   const odd = candidate.findings.filter((finding) => finding.severity !== 'note');
   return [
     ...wrapped(verdict, width, '', '    '),

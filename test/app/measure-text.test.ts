@@ -59,7 +59,7 @@ describe('what check says', { timeout: 60_000 }, () => {
     expect(text).toContain(
       `${found.verdict.confidence.word.toUpperCase()}: ${found.verdict.confidence.sentence}`,
     );
-    expect(text).toMatch(/^servo-now: passes; every limit holds in \d+ % of the draws$/m);
+    expect(text).toMatch(/^servo-now passes; every limit holds in \d+ % of the draws$/m);
   });
 
   it('tells that the draws agree with what was measured, or that they cannot', () => {
