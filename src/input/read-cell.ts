@@ -138,7 +138,7 @@ function apartUnit(cell: Cell, dimension: Dimension, report: Report): Unit | nul
         dimensionPhrase(found[0]!.dimension),
         dimensionPhrase(dimension),
         likelyUnit(found[0]!, dimension),
-        'header',
+        text.includes('[') ? 'header' : 'column',
       ),
     );
   return 'reported';

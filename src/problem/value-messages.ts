@@ -106,10 +106,11 @@ export function unknownUnit(received: string, unit: string, quantity: string, li
   );
 }
 
-/** Where a unit may stand: behind the number of a cell, or in the brackets of a header. */
+/** Where a unit may stand: behind the number of a cell, in the brackets of a header, or in a column of its own. */
 const unitPlaces = {
   cell: { subject: '', otherwise: 'write a bare number', place: 'behind the number' },
   header: { subject: 'the unit in ', otherwise: 'leave the unit out', place: 'in the brackets' },
+  column: { subject: 'the unit in ', otherwise: 'leave the unit out', place: 'in the unit column' },
 };
 
 /**
