@@ -11,7 +11,7 @@ export interface WorthOfKnowing {
   rawScore: number;
   /** What chance alone yields: mean over permutations. */
   chanceScore: number;
-  /** Share of draws in whose group another candidate is the best than over all; 0 where nothing is gained. */
+  /** Share of draws in whose group another candidate is the best than the one that is chosen; 0 where nothing is gained. */
   changedProbability: number;
 }
 
@@ -26,6 +26,7 @@ export interface WorthOfKnowing {
  * @param inputs per input one value per draw
  * @param utilities per candidate one value per draw: score where all limits hold, else 0
  * @param random for the permutations, the same ones for every input
+ * @param chosen place of the candidate that is chosen as things stand; the best over all draws when left out
  * @returns one per input
  * @source strong-oakley, value of partial information from a probabilistic sample (from memory)
  */
@@ -33,6 +34,7 @@ export function worthsOfKnowing(
   inputs: readonly Float64Array[],
   utilities: readonly Float64Array[],
   random: Sfc32,
+  chosen: number | null = null,
 ): WorthOfKnowing[] {
   const drawCount = utilities[0]?.length ?? 0;
   const permutations = Array.from({ length: permutationCount }, () => {
@@ -41,7 +43,7 @@ export function worthsOfKnowing(
     return order;
   });
   const groups = new Groups(drawCount, utilities.length);
-  return inputs.map((input) => worthOfKnowing(input, utilities, permutations, groups));
+  return inputs.map((input) => worthOfKnowing(input, utilities, permutations, groups, chosen));
 }
 
 function worthOfKnowing(
@@ -49,6 +51,7 @@ function worthOfKnowing(
   utilities: readonly Float64Array[],
   permutations: readonly Int32Array[],
   groups: Groups,
+  chosen: number | null,
 ): WorthOfKnowing {
   const order = drawsInOrder(input);
   const varies = input[order[0]!] !== input[order[order.length - 1]!];
@@ -62,7 +65,7 @@ function worthOfKnowing(
   let chanceScore = 0;
   for (const permutation of permutations) chanceScore += groups.gainOf(permutation, rest) / permutationCount;
   if (rawScore <= chanceScore) return { ...nothing, rawScore, chanceScore };
-  const changedProbability = groups.changedProbability(order, utilities);
+  const changedProbability = groups.changedProbability(order, utilities, chosen);
   return { gainScore: rawScore - chanceScore, rawScore, chanceScore, changedProbability };
 }
 
@@ -108,17 +111,17 @@ class Groups {
     return (apart - bestOfAll) / drawCount;
   }
 
-  /** Share of the draws in groups whose best candidate is not the best of all. */
-  changedProbability(order: Int32Array, utilities: readonly Float64Array[]): number {
+  /** Share of the draws in groups whose best candidate is not the chosen one, or else the best of all. */
+  changedProbability(order: Int32Array, utilities: readonly Float64Array[], chosen: number | null): number {
     const sums = utilities.map((own) =>
       Array.from({ length: binCount }, (_, bin) => this.sumOf(bin, order, own)),
     );
     const bestBy = (figure: (own: number[]) => number) =>
       sums.reduce((best, own, c) => (figure(own) > figure(sums[best]!) ? c : best), 0);
-    const ofAll = bestBy((own) => own.reduce((total, sum) => total + sum, 0));
+    const now = chosen ?? bestBy((own) => own.reduce((total, sum) => total + sum, 0));
     let count = 0;
     for (let bin = 0; bin < binCount; bin++) {
-      const isOther = sums[bestBy((own) => own[bin]!)]![bin]! > sums[ofAll]![bin]!;
+      const isOther = sums[bestBy((own) => own[bin]!)]![bin]! > sums[now]![bin]!;
       if (isOther) count += this.starts[bin + 1]! - this.starts[bin]!;
     }
     return count / this.drawCount;

@@ -38,11 +38,12 @@ export function measureFirst(
 ): Measurable[] {
   const utilities = utilitiesOf(drawn);
   // Whoever never passes is never chosen.
-  const chosen = utilities.filter(
-    (own, place) => pair.includes(drawn.candidateIds[place]!) || own.some((value) => value > 0),
+  const choosable = drawn.candidateIds.filter(
+    (id, place) => pair.includes(id) || utilities[place]!.some((value) => value > 0),
   );
+  const theirs = choosable.map((id) => utilities[drawn.candidateIds.indexOf(id)]!);
   const knowing = (columns: readonly Float64Array[]) =>
-    worthsOfKnowing(columns, chosen, new Sfc32(seed, 'permutations'));
+    worthsOfKnowing(columns, theirs, new Sfc32(seed, 'permutations'), choosable.indexOf(pair[0]!));
   const worthsIn = (columns: readonly Float64Array[]) => knowing(columns).map(({ gainScore }) => gainScore);
   const worths = knowing(all.map(({ values }) => values));
   const places = pair.map((id) => drawn.candidateIds.indexOf(id));

@@ -114,6 +114,12 @@ describe('how often knowing would change the choice', () => {
     expect(known!.changedProbability).toBeCloseTo(0.3, 12);
   });
 
+  it('counts from the one that is chosen, also where another does better on average', () => {
+    const scores = [nothing(count).fill(0.3), x.slice()];
+    const [kept] = worthsOfKnowing([x], scores, new Sfc32(1, 'permutations'), 0);
+    expect(kept!.changedProbability).toBeCloseTo(0.7, 12);
+  });
+
   it('is 0 for what tells nothing', () => {
     const constant = nothing(count).fill(1);
     const told = worthsOfKnowing([constant], [nothing(count), x.slice()], new Sfc32(1, 'permutations'));
