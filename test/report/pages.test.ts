@@ -208,7 +208,7 @@ describe('what stands on the pages', () => {
   });
 
   it('the day: blocks, what to bring, aircraft, and how it goes with the others', () => {
-    expect(rowOf('day', 'Pause')).toBe('Pause | off | 50–65 | 0 | 0 | allowed | yes');
+    expect(rowOf('day', 'pause')).toBe('pause | off | 50–65 | 0 | 0 | allowed | yes');
     expect(textOf('day')).toContain(
       '3 | Pack (2S small pack) | For the day, and one more in case a pack is weak.',
     );

@@ -25,7 +25,7 @@ describe('the first page', () => {
       '| position-hold servo | ✗ fails: runtime, torque margin | 57 | 384 | 4.12 | 0 | 0 | 0.47',
     );
     expect(text).toContain(
-      '| not judged: fits its space and mass on the body | 90 | – | 4.12 | 0 | 0 | 0.44',
+      '| not judged: fit in its space and mass on the body | 90 | – | 4.12 | 0 | 0 | 0.44',
     );
     expect(text).toContain('✗ fails: moves as written | – | 661');
   });
