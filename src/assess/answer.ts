@@ -122,7 +122,7 @@ function obstacle(limit: LimitOutcome): string {
   if (limit.reason !== undefined) return `${name} (${limit.reason})`;
   const [is, asked] = [limitFigure(limit, limit.value), limitFigure(limit, limit.limit)];
   if (is === null || asked === null) return name;
-  return `${name} (${is}, ${limit.direction === 'at-least' ? 'at least' : 'at most'} ${asked} asked)`;
+  return `${name} (${is} where ${limit.direction === 'at-least' ? 'at least' : 'at most'} ${asked} is asked)`;
 }
 
 /** A figure of a limit with its unit; null where it is only met or not. */

@@ -112,7 +112,7 @@ function read(
     : defaultCriteria(targetRuntimeS, assumptions);
   const means = { targetRuntimeS, assumptions, report };
   const { criteria, tried: triedCriteria } = changeCriteria(ownCriteria, choosing, changesFile, means);
-  const tried = [...triedFigures, ...triedCriteria];
+  const tried = [...triedFigures, ...triedCriteria].filter(({ from, to }) => from !== to);
   const day = dayTable ? readDay(dayTable, assumptions, report) : [];
   const measured = measuredTable ? readMeasured(measuredTable, assumptions, report) : null;
   if (measuredTable) checkMeasuredBaseline(measuredTable, baselineId, report);

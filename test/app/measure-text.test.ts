@@ -56,9 +56,7 @@ describe('what check says', { timeout: 60_000 }, () => {
     const found = assessed();
     const text = checkText(found, 200);
     expect(text).toContain(found.verdict.sentence);
-    expect(text).toContain(
-      `${found.verdict.confidence.word.toUpperCase()}: ${found.verdict.confidence.sentence}`,
-    );
+    expect(text).toContain(`Likely: ${found.verdict.confidence.sentence}`);
     expect(text).toMatch(/^servo-now passes; every limit holds in \d+ % of the draws$/m);
   });
 

@@ -49,7 +49,7 @@ describe('the answer', () => {
 
   it('begins with what the present drive fails, where it does', () => {
     const { reasons } = answer({ now: { busVoltageV: 16.8 }, worm: {} });
-    expect(reasons[0]).toBe('now fails: voltage (16.8 V, at most 14 V asked).');
+    expect(reasons[0]).toBe('now fails: voltage (16.8 V where at most 14 V is asked).');
     expect(reasons).toHaveLength(3);
   });
 
@@ -65,7 +65,7 @@ describe('the answer', () => {
     const { candidates } = assess(study([one], [asked]), [run('now', { cueFidelityRatio: 0.52 })], {
       ...{ version: '0', inputHash: '', inputs: [] },
     });
-    expect(obstacles(candidates[0]!)).toBe('fails: cue fidelity (0.52, at least 0.8 asked)');
+    expect(obstacles(candidates[0]!)).toBe('fails: cue fidelity (0.52 where at least 0.8 is asked)');
   });
 
   it('names the best where there is no drive of today', () => {
@@ -81,8 +81,8 @@ describe('the answer', () => {
     const { sentence, reasons } = answer({ now: { busVoltageV: 16.8 }, worm: { busVoltageV: 21 } });
     expect(sentence).toBe('No candidate passes every limit.');
     expect(reasons).toEqual([
-      'now fails: voltage (16.8 V, at most 14 V asked).',
-      'worm fails: voltage (21 V, at most 14 V asked).',
+      'now fails: voltage (16.8 V where at most 14 V is asked).',
+      'worm fails: voltage (21 V where at most 14 V is asked).',
     ]);
   });
 

@@ -27,7 +27,7 @@ describe('the first page', () => {
     expect(text).toContain(
       '| not judged: fit in its space and mass on the body | 90 | – | 4.12 | 0 | 0 | 0.44',
     );
-    expect(text).toContain('✗ fails: moves as written | – | 661');
+    expect(text).toContain('✗ fails: moving | – | 661');
   });
 
   it('gives the units of its figures in the head of the table', () => {
