@@ -21,18 +21,18 @@ export const criterionNames: Record<CriterionId, string> = {
   fall_energy: 'energy of a fall',
   crush_force: 'crush force',
   push_force: 'push it withstands',
-  fits: 'fits its space',
+  fits: 'fit in its space',
   voltage: 'voltage',
 };
 
 /** Limits that come from what a drive cannot do at all. */
 const failureNames: Record<Failure['code'], string> = {
-  moves: 'moves as written',
-  holds: 'holds the pose',
-  linkage: 'linkage reaches',
-  positions: 'reaches every position',
-  cord: 'cord stays tight',
-  regulator: 'regulator suffices',
+  moves: 'moving',
+  holds: 'holding the pose',
+  linkage: 'reach of the linkage',
+  positions: 'reaching every position',
+  cord: 'tight cord',
+  regulator: 'enough from the regulator',
 };
 
 const limitNames: Record<string, string> = { ...criterionNames, ...failureNames };

@@ -56,7 +56,7 @@ describe('the answer', () => {
   it('keeps the present drive where nothing does better, and says what stops the next', () => {
     const { sentence, reasons } = answer({ now: { runtimeS: 9000 }, worm: { fits: false } });
     expect(sentence).toBe('Keep now: no other drive does better on the criteria as weighted.');
-    expect(reasons[0]).toMatch(/^The next in line, worm, fails: fits its space/);
+    expect(reasons[0]).toMatch(/^The next in line, worm, fails: fit in its space/);
   });
 
   it('gives the figure of a limit that is missed, and what was asked', () => {

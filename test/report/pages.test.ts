@@ -156,7 +156,7 @@ describe('what stands on the pages', () => {
       '0.56 A | 0.31 A | Servo as built (35 kg·cm, 7.4 V) | 12 %',
     );
     expect(rowOf('order', 'Hold current of the servo')).toContain(
-      '| 0.034 | 0.51 | Hold the neck at 56°, put the meter into the servo lead, read after ten seconds. | Multimeter | 10 | ±8 % | hold_current in measured.csv',
+      '| 30 | Hold the neck at 56°, put the meter into the servo lead, read after ten seconds. | Multimeter | 10 | ±8 % | hold_current in measured.csv',
     );
     expect(rowOf('order', 'Worm, two-start')).toBe('Worm, two-start, quick | 1 | 8 | 8 | 8 | 8');
     expect(textOf('order')).toContain('leads with mass on the body 50 %, hours of work 30 %, runtime 20 %');
