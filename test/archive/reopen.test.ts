@@ -69,7 +69,10 @@ describe('a record opened again', () => {
           ? { ...candidate, nominal: { ...candidate.nominal, runtimeS: 9000 } }
           : candidate,
       );
-      return { ...result, value: { ...result.value, candidates: candidates.reverse(), modelVersion: 'other' } };
+      return {
+        ...result,
+        value: { ...result.value, candidates: candidates.reverse(), modelVersion: 'other' },
+      };
     };
     const now = opened(reopen(request(record, { version: '0.2.0' }), quickDisk, newer));
     expect(now.figures?.map(({ candidate, figure, later }) => [candidate, figure, later])).toEqual([
