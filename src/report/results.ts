@@ -8,15 +8,15 @@ type CertaintyResults = Omit<Certainty, 'candidates'> & {
 
 /**
  * The results contract: the assessment without the texts of the input files, which travel beside it. Columns of draws
- * never get here: bands and shares tell what they hold.
+ * never get here: bands and shares tell what they hold; nor what they believe of each input, which follows from them.
  */
-export type Results = Omit<Assessment, 'inputs' | 'certainty'> & {
+export type Results = Omit<Assessment, 'inputs' | 'certainty' | 'believed'> & {
   inputs: { name: string; sha256: string }[];
   certainty: CertaintyResults | null;
 };
 
 /** Turns an assessment into what results.json holds. */
-export function toResults(assessment: Assessment): Results {
+export function toResults({ believed: _, ...assessment }: Assessment): Results {
   return {
     ...assessment,
     inputs: assessment.inputs.map(({ name, sha256 }) => ({ name, sha256 })),
