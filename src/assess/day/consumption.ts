@@ -1,4 +1,4 @@
-import { prepareCandidate } from '../../simulate/candidate.js';
+import { packDrawOf } from '../../simulate/ensemble/pack-draw.js';
 import type { NominalOutcome } from '../../simulate/outcome.js';
 import type { DayActivity } from '../../study/show.js';
 import type { Candidate, Study } from '../../study/study.js';
@@ -29,9 +29,7 @@ export function consumptionOf(
 ): Consumption | null {
   const { runtimeS, warningS, endReason, meanPackCurrentA } = outcome;
   if (runtimeS === null || meanPackCurrentA === null || !(runtimeS > 0)) return null;
-  const { pack } = prepareCandidate(study, candidate);
-  const chargeC = pack.cellChargeC * pack.parallelCount;
-  const { reserveFraction } = pack;
+  const { chargeC, reserveFraction } = packDrawOf(study);
   const left = 1 - (meanPackCurrentA * runtimeS) / chargeC;
   const endSocFraction = endReason === 'reserve' ? reserveFraction : clamp(left, reserveFraction, 1);
   const showA = ((1 - endSocFraction) * chargeC) / runtimeS;
