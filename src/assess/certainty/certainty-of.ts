@@ -1,4 +1,4 @@
-import { type OutcomeName, outcomeIndex, outcomeNames } from '../../simulate/ensemble/ensemble.js';
+import { type OutcomeName, outcomeNames } from '../../simulate/ensemble/ensemble.js';
 import type { CandidateRun, NominalOutcome } from '../../simulate/outcome.js';
 import type { ViewWeights } from '../../study/choosing.js';
 import type { CandidateAssessment } from '../assessment.js';
@@ -55,14 +55,15 @@ export function certaintyOf(parts: CertaintyParts): Certainty {
       },
     ];
   });
+  const known = Object.fromEntries(candidates);
   const tied = ranked.filter(({ passes }) => passes !== false).map(({ id }) => id);
   return {
     ...head,
-    candidates: Object.fromEntries(candidates),
+    candidates: known,
     pairwise: pairwiseOf(ensemble.candidateIds, own),
     ties: tiesOf(tied, ensemble.candidateIds, own),
     pointsOfView: parts.depth === 'report' ? pointsOfView(views, nominal, ensemble) : [],
-    nominalApart: nominalApart(nominal, draws),
+    nominalApart: nominalApart(nominal, known),
     weightsDrawn: random?.weightsDrawn ?? 'any',
   };
 }
@@ -118,12 +119,15 @@ const compared = [
 const rounding = 0.01;
 
 /** Nominal figures outside the 10–90 % band of their own draws: listings flatter, and spreads are skewed for it. */
-function nominalApart(nominal: readonly NominalJudgement[], { ensemble }: Draws): Certainty['nominalApart'] {
-  return nominal.flatMap(({ judged: { run } }, index) =>
+function nominalApart(
+  nominal: readonly NominalJudgement[],
+  candidates: Certainty['candidates'],
+): Certainty['nominalApart'] {
+  return nominal.flatMap(({ judged: { run } }) =>
     compared.flatMap((outcome) => {
       const figure = (run as CandidateRun).nominal[outcome];
-      const band = bandOf(ensemble.outcomes[index]![outcomeIndex[outcome]]!);
-      if (figure === null || band === null) return [];
+      const band = candidates[run.id]!.uncertain[outcome];
+      if (figure === null || band === undefined) return [];
       const little = rounding * Math.abs(figure);
       if (figure >= band.p10 - little && figure <= band.p90 + little) return [];
       return [{ candidate: run.id, outcome, nominal: figure, median: band.median }];

@@ -73,8 +73,27 @@ const nothing = { gainScore: 0, changedProbability: 0 };
 
 /** Indices of the draws by rising value, equal ones in their order. */
 function drawsInOrder(values: Float64Array): Int32Array {
-  const order = Int32Array.from(values.keys());
-  return order.sort((a, b) => values[a]! - values[b]! || a - b);
+  // Plain numbers sort many times faster than indices do by comparison; each draw then looks up its place.
+  const sorted = values.slice().sort();
+  const taken = new Int32Array(values.length);
+  const order = new Int32Array(values.length);
+  for (let draw = 0; draw < values.length; draw++) {
+    const first = firstNotBelow(sorted, values[draw]!);
+    order[first + taken[first]!++] = draw;
+  }
+  return order;
+}
+
+/** @param sorted rising */
+function firstNotBelow(sorted: Float64Array, value: number): number {
+  let from = 0;
+  let to = sorted.length;
+  while (from < to) {
+    const middle = (from + to) >> 1;
+    if (sorted[middle]! < value) from = middle + 1;
+    else to = middle;
+  }
+  return from;
 }
 
 /** Ten groups of as equal counts as can be, of draws in some order. */

@@ -32,6 +32,11 @@ export class Typesetter {
     strong: new Map(),
     emphasis: new Map(),
   };
+  private readonly fontsOf: Record<Face, Map<string, keyof FontBytes | null>> = {
+    regular: new Map(),
+    strong: new Map(),
+    emphasis: new Map(),
+  };
   private readonly missing = new Map<string, string>();
 
   constructor(
@@ -89,7 +94,8 @@ export class Typesetter {
     const runs: Run[] = [];
     const second = face === 'strong' ? 'fallbackStrong' : 'fallback';
     for (const character of text.replace(/[\u00a0\u202f\u2009]/g, ' ')) {
-      const [font, shown] = this.fontFor(character, face, second) ?? [face, substitute];
+      const found = this.fontFor(character, face, second);
+      const [font, shown] = found === null ? [face, substitute] : [found, character];
       if (shown !== character && !this.missing.has(character)) this.missing.set(character, text);
       const last = runs.at(-1);
       if (last?.font === font) last.text += shown;
@@ -98,11 +104,17 @@ export class Typesetter {
     return runs;
   }
 
-  private fontFor(character: string, face: Face, second: keyof FontBytes) {
-    const codePoint = character.codePointAt(0)!;
-    if (this.face(face).font.hasGlyphForCodePoint(codePoint)) return [face, character] as const;
-    if (this.face(second).font.hasGlyphForCodePoint(codePoint)) return [second, character] as const;
-    return null;
+  /** The font that has a sign, the face asked for if it can; null when neither has it. */
+  private fontFor(character: string, face: Face, second: keyof FontBytes): keyof FontBytes | null {
+    const known = this.fontsOf[face];
+    let font = known.get(character);
+    if (font === undefined) {
+      const has = (name: keyof FontBytes) =>
+        this.face(name).font.hasGlyphForCodePoint(character.codePointAt(0)!);
+      font = has(face) ? face : has(second) ? second : null;
+      known.set(character, font);
+    }
+    return font;
   }
 
   /** Opens a face when it is first asked for, so that unused fonts cost nothing and are not embedded. */
