@@ -20,6 +20,7 @@ export class WhatIf {
   readonly inputs: readonly UncertainInput[];
   private readonly run: EnsembleRun;
   private readonly outcomes: Float64Array[][];
+  private readonly nominalOutcomes: Float64Array[][];
   private readonly nominal: NominalJudgement[];
 
   /**
@@ -36,6 +37,8 @@ export class WhatIf {
     );
     this.inputs = this.run.inputs;
     this.outcomes = this.run.emptyOutcomes();
+    this.nominalOutcomes = this.run.emptyOutcomes();
+    this.run.run(0, 1, this.nominalOutcomes);
     this.nominal = candidates.map(({ id }) => nominal.find(({ judged }) => judged.candidate.id === id)!);
   }
 
@@ -46,31 +49,37 @@ export class WhatIf {
 
   /** Standings with one input at a value, all others nominal. */
   at(inputIndex: number, value: number): Standings {
-    const column = this.run.columns[inputIndex];
-    if (column === undefined) return this.standings();
+    const input = this.inputs[inputIndex];
+    if (input === undefined) return this.nominally();
+    const { run, outcomes, nominalOutcomes } = this;
+    const column = run.columns[inputIndex]!;
     column[0] = value;
-    const found = this.standings();
-    column[0] = this.inputs[inputIndex]!.nominal;
-    return found;
+    // A figure of one candidate's own moves no other candidate.
+    const mover = input.shared ? -1 : run.candidateIds.indexOf(input.owner ?? '');
+    run.run(0, 1, outcomes, mover < 0 ? undefined : mover);
+    column[0] = input.nominal;
+    return this.standings(mover < 0 ? outcomes : nominalOutcomes.with(mover, outcomes[mover]!));
   }
 
   /** Standings with a value for every input. */
   with(values: Float64Array): Standings {
-    for (let i = 0; i < values.length; i++) this.run.columns[i]![0] = values[i]!;
-    return this.standings();
+    const { run, inputs, outcomes } = this;
+    for (let i = 0; i < values.length; i++) run.columns[i]![0] = values[i]!;
+    run.run(0, 1, outcomes);
+    for (let i = 0; i < values.length; i++) run.columns[i]![0] = inputs[i]!.nominal;
+    return this.standings(outcomes);
   }
 
   /** Standings with every input at its nominal figure. */
   nominally(): Standings {
-    return this.with(Float64Array.from(this.inputs, ({ nominal }) => nominal));
+    return this.standings(this.nominalOutcomes);
   }
 
-  private standings(): Standings {
-    this.run.run(0, 1, this.outcomes);
+  private standings(outcomes: Float64Array[][]): Standings {
     const { scores, limits } = drawnStudy(this.study.criteria, this.nominal, {
       candidateIds: this.run.candidateIds,
       drawCount: 1,
-      outcomes: this.outcomes,
+      outcomes,
     });
     const tierOf = (index: number) => limits[index]!.tiers[0]!;
     return {

@@ -74,12 +74,15 @@ export class EnsembleRun {
    * Compute draws `from` to before `to` into columns of outcomes. Each draw depends on its own inputs only, so the
    * range may be split among workers in any way.
    * @param outcomes `[candidate][outcome]`, a column of `drawCount` each
+   * @param only index of the one candidate to compute; all of them when left out
    */
-  run(from: number, to: number, outcomes: Float64Array[][]): void {
+  run(from: number, to: number, outcomes: Float64Array[][], only?: number): void {
+    const first = only ?? 0;
+    const end = only === undefined ? this.kernels.length : only + 1;
     for (let draw = from; draw < to; draw++) {
       const work = this.studyAt(draw);
       const pack = packDrawOf(work);
-      for (let c = 0; c < this.kernels.length; c++) {
+      for (let c = first; c < end; c++) {
         this.kernels[c]!.run(work, this.candidates[c]!, pack, outcomes[c]!, draw);
       }
     }
