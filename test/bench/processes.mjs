@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
-const main = fileURLToPath(new URL('../../dist/cli/main.js', import.meta.url));
+const main = fileURLToPath(new URL('../../dist/program/main.js', import.meta.url));
 const demo = fileURLToPath(new URL('../../data-demo/lantern-parade', import.meta.url));
 const out = mkdtempSync(join(tmpdir(), 'holdwright-bench-'));
 

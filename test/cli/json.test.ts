@@ -136,7 +136,7 @@ describe('--json', { timeout: 120_000 }, () => {
   });
 
   it('passes through a pipe whole', () => {
-    const main = new URL('../../dist/cli/main.js', import.meta.url).pathname;
+    const main = new URL('../../dist/program/main.js', import.meta.url).pathname;
     const { stdout } = spawnSync(
       'sh',
       ['-c', '"$0" "$1" rank "$2" --json | cat', process.execPath, main, study],

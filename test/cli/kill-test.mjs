@@ -12,7 +12,7 @@ const names = ['report.pdf', 'results.json'];
 
 const self = fileURLToPath(import.meta.url);
 const root = fileURLToPath(new URL('../../', import.meta.url));
-const program = join(root, 'dist/cli/main.js');
+const program = join(root, 'dist/program/main.js');
 
 const pairOf = (age) => names.map((name) => ({ name, bytes: Buffer.from(`${age} `.repeat(300_000)) }));
 

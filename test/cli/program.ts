@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
-const built = join(root, 'dist/cli/main.js');
+const built = join(root, 'dist/program/main.js');
 
 /** The demo that the commands of README.md name. */
 export const demo = join(root, 'data-demo/lantern-parade');

@@ -10,7 +10,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
-const program = join(root, 'dist/cli/main.js');
+const program = join(root, 'dist/program/main.js');
 const folder = mkdtempSync(join(tmpdir(), 'holdwright-bytes-'));
 const home = { TZ: 'UTC', LANG: 'C', LC_ALL: 'C' };
 

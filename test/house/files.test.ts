@@ -17,6 +17,7 @@ const topLevel = [
   'LICENSE',
   'biome.json',
   '.ci',
+  '.bundle.mjs',
   '.gitignore',
   '.npmrc',
   '.gitattributes',

@@ -1,4 +1,6 @@
 import { readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import { pathToFileURL } from 'node:url';
 
 const importLine = /^import .*? from '(\.[^']+)';\n/gm;
 
@@ -7,7 +9,7 @@ const importLine = /^import .*? from '(\.[^']+)';\n/gm;
  * with imports and exports taken off. It is the same ranking that the command runs, not a copy of it.
  * @param entry the compiled module that starts everything; its imports must all be files beside or above it
  */
-export async function pageCode(entry = new URL('../../../page/main.js', import.meta.url)): Promise<string> {
+export async function pageCode(entry = compiledPage()): Promise<string> {
   const seen = new Set<string>();
   const parts: string[] = [];
   const add = async (file: URL): Promise<void> => {
@@ -25,3 +27,7 @@ export async function pageCode(entry = new URL('../../../page/main.js', import.m
   await add(entry);
   return `(() => {\n'use strict';\n${parts.join('')}})();`.replaceAll('</', '<\\/');
 }
+
+/** The compiled page, by the name the package gives it: this code is read from more than one place. */
+const compiledPage = (): URL =>
+  pathToFileURL(createRequire(import.meta.url).resolve('holdwright/compiled-page'));
