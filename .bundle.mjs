@@ -8,3 +8,10 @@ await build({
   external: [/^node:/, 'pdfkit'],
   output: { dir: 'dist/program', format: 'esm', cleanDir: true, comments: { legal: true } },
 });
+
+// The script of the HTML page, which is carried in the page itself.
+await build({
+  input: 'dist/page/main.js',
+  platform: 'browser',
+  output: { file: 'dist/program/page.js', format: 'iife', strict: true },
+});
