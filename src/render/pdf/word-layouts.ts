@@ -10,6 +10,9 @@ export interface WordFont {
   layoutCached(text: string): GlyphRun;
 }
 
+/** Pairs of signs that are not kerned in the report's fonts: among figures, and before a space. */
+const apart = /^[\d.,:+%−–=±]{2}$| $/;
+
 /** Scripts and marks that need everything the font knows about composing signs. */
 const composed = /[\p{M}\u0590-\u0fff\u1000-\u1fff]/u;
 
@@ -39,8 +42,9 @@ export function shareWordLayouts(font: WordFont): void {
   const compose = (text: string): GlyphRun => {
     if (composed.test(text)) return font.layoutRun(text);
     const signs = [...text];
-    if (signs.length <= 2) return font.layoutRun(text, kerningOnly);
-    return ofPairs(signs.map((sign, index) => layout(sign + (signs[index + 1] ?? ''))));
+    if (signs.length === 1 || (signs.length === 2 && !apart.test(text))) return font.layoutRun(text, kerningOnly);
+    const pairs = signs.map((sign, index) => sign + (signs[index + 1] ?? ''));
+    return ofPairs(pairs.map((pair, index) => layout(apart.test(pair) ? signs[index]! : pair)));
   };
   font.layoutCached = layout;
 }
