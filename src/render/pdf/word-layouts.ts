@@ -42,7 +42,8 @@ export function shareWordLayouts(font: WordFont): void {
   const compose = (text: string): GlyphRun => {
     if (composed.test(text)) return font.layoutRun(text);
     const signs = [...text];
-    if (signs.length === 1 || (signs.length === 2 && !apart.test(text))) return font.layoutRun(text, kerningOnly);
+    if (signs.length === 1 || (signs.length === 2 && !apart.test(text)))
+      return font.layoutRun(text, kerningOnly);
     const pairs = signs.map((sign, index) => sign + (signs[index + 1] ?? ''));
     return ofPairs(pairs.map((pair, index) => layout(apart.test(pair) ? signs[index]! : pair)));
   };
