@@ -7,8 +7,12 @@ import type { Band } from '../certainty.js';
  * @returns null when it never occurs
  */
 export function bandOf(column: Float64Array): Band | null {
-  const found = column.filter((value) => !Number.isNaN(value)).sort();
-  if (found.length === 0) return null;
+  const sorted = column.slice().sort();
+  // What does not occur has gone to the end.
+  let count = sorted.length;
+  while (count > 0 && Number.isNaN(sorted[count - 1])) count--;
+  if (count === 0) return null;
+  const found = sorted.subarray(0, count);
   return {
     p10: quantileOf(found, 0.1),
     median: quantileOf(found, 0.5),

@@ -10,8 +10,8 @@ const surelyErrors = 3.5;
 export interface InputEnds {
   /** Its values, rising. */
   sorted: Float64Array;
-  low: Int32Array;
-  high: Int32Array;
+  low: number[];
+  high: number[];
   /** Largest value of the low end, smallest of the high one. */
   lowValue: number;
   highValue: number;
@@ -23,25 +23,24 @@ export function inputEnds(values: Float64Array): InputEnds {
   const count = Math.max(1, Math.round(endShare * sorted.length));
   const lowValue = sorted[count - 1]!;
   const highValue = sorted[sorted.length - count]!;
-  const draws = Int32Array.from(values.keys());
-  return {
-    sorted,
-    low: draws.filter((draw) => values[draw]! <= lowValue),
-    high: draws.filter((draw) => values[draw]! >= highValue),
-    lowValue,
-    highValue,
-  };
+  const low: number[] = [];
+  const high: number[] = [];
+  for (let draw = 0; draw < values.length; draw++) {
+    if (values[draw]! <= lowValue) low.push(draw);
+    if (values[draw]! >= highValue) high.push(draw);
+  }
+  return { sorted, low, high, lowValue, highValue };
 }
 
 /** Mean of a figure over some draws, at least one. */
-export function meanOver(draws: Int32Array, figure: (draw: number) => number): number {
-  return mean(Array.from(draws, figure));
+export function meanOver(draws: readonly number[], figure: (draw: number) => number): number {
+  return mean(draws.map(figure));
 }
 
 /** Mean of a figure at the high end less that at the low one; 0 where chance alone brings that about now and then. */
 export function swingBetween({ low, high }: InputEnds, figure: (draw: number) => number): number {
-  const atLow = Array.from(low, figure);
-  const atHigh = Array.from(high, figure);
+  const atLow = low.map(figure);
+  const atHigh = high.map(figure);
   const swing = mean(atHigh) - mean(atLow);
   const error = Math.sqrt(variance(atLow) / atLow.length + variance(atHigh) / atHigh.length);
   return Math.abs(swing) > surelyErrors * error ? swing : 0;

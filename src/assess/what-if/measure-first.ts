@@ -57,7 +57,7 @@ export function measureFirst(
     if (worth.measurable)
       worth.precision = precisionOf(knowable, ends.sorted, worth.worthScore, seed, worthsIn);
     const ahead = (draw: number) => (lead(draw) > 0 ? 1 : 0);
-    const end = (value: number, below: boolean, draws: Int32Array) => ({
+    const end = (value: number, below: boolean, draws: readonly number[]) => ({
       shown: knowable.show(value),
       below,
       aheadProbability: meanOver(draws, ahead),

@@ -1,4 +1,13 @@
-const segmenter = new Intl.Segmenter('en', { granularity: 'grapheme' });
+let segmenter: Intl.Segmenter | undefined;
+
+/** What a reader sees as one sign each. Looking for them takes time, so nobody does before a text needs it. */
+function signsOf(text: string): Intl.Segments {
+  segmenter ??= new Intl.Segmenter('en', { granularity: 'grapheme' });
+  return segmenter.segment(text);
+}
+
+/** Texts in which every character is one sign of one column. */
+const plain = /^[ -~]*$/;
 
 /** Signs that take two columns on a terminal: East Asian wide forms and pictures. */
 const wide =
@@ -13,8 +22,9 @@ function signWidth(sign: string): number {
 
 /** Columns that a text takes on a terminal; what a reader sees as one sign counts once. */
 export function displayWidth(text: string): number {
+  if (plain.test(text)) return text.length;
   let width = 0;
-  for (const { segment } of segmenter.segment(text)) width += signWidth(segment);
+  for (const { segment } of signsOf(text)) width += signWidth(segment);
   return width;
 }
 
@@ -51,7 +61,7 @@ function pieces(word: string, columns: number): string[] {
 
 function cut(text: string, columns: number): string {
   let [shown, width] = ['', 0];
-  for (const { segment } of segmenter.segment(text)) {
+  for (const { segment } of signsOf(text)) {
     width += signWidth(segment);
     if (width > columns) break;
     shown += segment;

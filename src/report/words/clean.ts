@@ -15,8 +15,12 @@ export function cleanText(text: string): string {
 /** Most characters of a text in print; whoever needs more opens the file. */
 const longestInPrint = 600;
 
+/** Texts in which there is nothing to clean. */
+const plain = /^[ -~]*$/;
+
 /** A text cleaned and short enough for a page: what is cut off is counted. */
 function forPrint(text: string): string {
+  if (text.length <= longestInPrint && plain.test(text)) return text;
   const characters = Array.from(cleanText(text));
   if (characters.length <= longestInPrint) return characters.join('');
   const shown = characters.slice(0, longestInPrint - 100).join('');
