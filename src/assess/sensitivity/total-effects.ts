@@ -1,6 +1,5 @@
 /** Two independent sets of draws of the same inputs, and what belongs together among them. */
 export interface PairedDraws {
-  drawCount: number;
   /** Per input one value per draw. */
   a: readonly Float64Array[];
   /** Likewise, independent of the first. */
@@ -20,52 +19,31 @@ export interface GroupEffect {
 }
 
 /**
- * Computes the outputs for one draw.
- * @param inputs one value per input; read, not kept
- * @param outputs one value per output, to be written; NaN where there is none
+ * Computes the outputs of all draws.
+ * @param inputs per input one value per draw; read, not kept
+ * @returns per output one value per draw; NaN where there is none
  */
-export type Evaluate = (inputs: Float64Array, outputs: Float64Array) => void;
+export type Outputs = (inputs: readonly Float64Array[]) => Float64Array[];
 
 /**
  * Variance-based effects of groups of inputs, from half the mean square of the change that a group's exchange
- * makes. Costs (groups + 2) evaluations per draw. Estimates: a share near 0 may come out slightly negative (first)
+ * makes. Costs (groups + 2) evaluations of all draws. Estimates: a share near 0 may come out slightly negative (first)
  * and a total slightly above 1. An output that never varies has shares 0; draws in which it is NaN are left out.
- * @param outputCount how many outputs are written
  * @returns [output][group]
  * @source jansen, equations for total and first-order effects
  * @source saltelli, section 4.6
  */
-export function groupEffects(draws: PairedDraws, evaluate: Evaluate, outputCount: number): GroupEffect[][] {
-  const { a, b, groups } = draws;
-  const plain = evaluateAll(draws, evaluate, outputCount, a);
-  const other = evaluateAll(draws, evaluate, outputCount, b);
+export function groupEffects({ a, b, groups }: PairedDraws, outputsOf: Outputs): GroupEffect[][] {
+  const plain = outputsOf(a);
+  const other = outputsOf(b);
   const effects: GroupEffect[][] = plain.map(() => []);
   for (const group of groups) {
-    const exchanged = a.map((column, input) => (group.includes(input) ? b[input]! : column));
-    const mixed = evaluateAll(draws, evaluate, outputCount, exchanged);
-    for (let o = 0; o < outputCount; o++) {
-      effects[o]!.push(effectOf(plain[o]!, other[o]!, mixed[o]!));
-    }
+    const mixed = outputsOf(a.map((column, input) => (group.includes(input) ? b[input]! : column)));
+    effects.forEach((own, output) => {
+      own.push(effectOf(plain[output]!, other[output]!, mixed[output]!));
+    });
   }
   return effects;
-}
-
-/** Outputs as [output][draw]. */
-function evaluateAll(
-  { drawCount }: PairedDraws,
-  evaluate: Evaluate,
-  outputCount: number,
-  columns: readonly Float64Array[],
-): Float64Array[] {
-  const inputs = new Float64Array(columns.length);
-  const outputs = new Float64Array(outputCount);
-  const all = Array.from({ length: outputCount }, () => new Float64Array(drawCount));
-  for (let draw = 0; draw < drawCount; draw++) {
-    for (let input = 0; input < inputs.length; input++) inputs[input] = columns[input]![draw]!;
-    evaluate(inputs, outputs);
-    for (let o = 0; o < outputCount; o++) all[o]![draw] = outputs[o]!;
-  }
-  return all;
 }
 
 /**

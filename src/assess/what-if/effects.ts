@@ -28,14 +28,10 @@ export function totalEffects(
   const groups = groupsOf(study, pair.inputs, ids);
   const draws = pairedDraws(study, pair.inputs, ensemble);
   if (draws === null || groups.length === 0) return [];
-  const [effects] = groupEffects(
-    { ...draws, groups: groups.map(({ members }) => members) },
-    (inputs, outputs) => {
-      const { utilities } = pair.with(inputs);
-      outputs[0] = utilities[0]! - (utilities[1] ?? 0);
-    },
-    1,
-  );
+  const [effects] = groupEffects({ ...draws, groups: groups.map(({ members }) => members) }, (inputs) => {
+    const [own, other] = pair.over(inputs, baseDraws);
+    return [own!.map((utility, draw) => utility - (other?.[draw] ?? 0))];
+  });
   return groups
     .map(({ group, label }, index) => ({ group, label, totalEffect: effects![index]!.totalFraction }))
     .sort((a, b) => b.totalEffect - a.totalEffect);
@@ -85,10 +81,10 @@ function pairedDraws(
       copy: 'other set: ',
     });
     const columns = (plan: DrawPlan) => inputs.map((_, index) => plan.values(index));
-    return { drawCount: baseDraws, a: columns(a), b: columns(b) };
+    return { a: columns(a), b: columns(b) };
   }
   if (ensemble.drawCount < 2 * baseDraws) return null;
   const drawn = new Map(ensemble.inputs.map(({ path, values }) => [path, values]));
   const part = (from: number) => inputs.map(({ path }) => drawn.get(path)!.subarray(from, from + baseDraws));
-  return { drawCount: baseDraws, a: part(0), b: part(baseDraws) };
+  return { a: part(0), b: part(baseDraws) };
 }

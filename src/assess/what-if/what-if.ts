@@ -1,7 +1,7 @@
 import { EnsembleRun } from '../../simulate/ensemble/run-ensemble.js';
 import type { UncertainInput } from '../../simulate/ensemble/uncertain-inputs.js';
 import type { Candidate, Study } from '../../study/study.js';
-import { drawnStudy, type NominalJudgement } from '../certainty/drawn-study.js';
+import { type DrawnStudy, drawnStudy, type NominalJudgement } from '../certainty/drawn-study.js';
 import { tier } from '../choosing/drawn-worths.js';
 
 /** More than scores can differ by: what a worse tier costs in the order. */
@@ -22,6 +22,8 @@ export class WhatIf {
   private readonly outcomes: Float64Array[][];
   private readonly nominalOutcomes: Float64Array[][];
   private readonly nominal: NominalJudgement[];
+  /** For several draws; made when it is first asked for. */
+  private drawn: EnsembleRun | null = null;
 
   /**
    * @param candidates those whose standing is asked for
@@ -29,7 +31,7 @@ export class WhatIf {
    */
   constructor(
     private readonly study: Study,
-    candidates: readonly Candidate[],
+    private readonly candidates: readonly Candidate[],
     nominal: readonly NominalJudgement[],
   ) {
     this.run = new EnsembleRun(study, candidates, 1, study.seed, ({ nominal: figure }) =>
@@ -61,30 +63,48 @@ export class WhatIf {
     return this.standings(mover < 0 ? outcomes : nominalOutcomes.with(mover, outcomes[mover]!));
   }
 
-  /** Standings with a value for every input. */
-  with(values: Float64Array): Standings {
-    const { run, inputs, outcomes } = this;
-    for (let i = 0; i < values.length; i++) run.columns[i]![0] = values[i]!;
-    run.run(0, 1, outcomes);
-    for (let i = 0; i < values.length; i++) run.columns[i]![0] = inputs[i]!.nominal;
-    return this.standings(outcomes);
-  }
-
   /** Standings with every input at its nominal figure. */
   nominally(): Standings {
     return this.standings(this.nominalOutcomes);
   }
 
-  private standings(outcomes: Float64Array[][]): Standings {
-    const { scores, limits } = drawnStudy(this.study.criteria, this.nominal, {
-      candidateIds: this.run.candidateIds,
-      drawCount: 1,
-      outcomes,
+  /**
+   * Utilities over several draws of all inputs: per candidate one value per draw, its score where all limits hold,
+   * else 0.
+   * @param columns per input one value per draw
+   */
+  over(columns: readonly Float64Array[], drawCount: number): Float64Array[] {
+    const { study, candidates } = this;
+    if (this.drawn?.drawCount !== drawCount) {
+      const column = () => new Float64Array(drawCount);
+      this.drawn = new EnsembleRun(study, candidates, drawCount, study.seed, column);
+    }
+    const run = this.drawn;
+    columns.forEach((column, index) => {
+      run.columns[index]!.set(column);
     });
-    const tierOf = (index: number) => limits[index]!.tiers[0]!;
+    const outcomes = run.emptyOutcomes();
+    run.run(0, drawCount, outcomes);
+    return utilities(this.judged(outcomes, drawCount));
+  }
+
+  private standings(outcomes: Float64Array[][]): Standings {
+    const judged = this.judged(outcomes, 1);
+    const { scores, limits } = judged;
     return {
-      places: Float64Array.from(scores, (own, index) => own[0]! - tierStep * tierOf(index)),
-      utilities: Float64Array.from(scores, (own, index) => (tierOf(index) < tier.fails ? own[0]! : 0)),
+      places: Float64Array.from(scores, (own, index) => own[0]! - tierStep * limits[index]!.tiers[0]!),
+      utilities: Float64Array.from(utilities(judged), (own) => own[0]!),
     };
   }
+
+  private judged(outcomes: Float64Array[][], drawCount: number): DrawnStudy {
+    const { candidateIds } = this.run;
+    return drawnStudy(this.study.criteria, this.nominal, { candidateIds, drawCount, outcomes });
+  }
 }
+
+/** Per candidate and draw the score where no limit is broken, else 0. */
+const utilities = ({ scores, limits }: DrawnStudy): Float64Array[] =>
+  scores.map((own, index) =>
+    own.map((score, draw) => (limits[index]!.tiers[draw]! < tier.fails ? score : 0)),
+  );
