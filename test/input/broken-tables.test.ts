@@ -68,7 +68,14 @@ const cases: BrokenCase[] = [
     code: 'row-too-long',
     ...place('packs.csv', 2, null),
     hint: 'decimals with a point',
-    others: ['missing-unit'],
+  },
+  {
+    title: 'a column taken out of the header only, which shifts every cell after it',
+    files: edited('packs.csv', ',chemistry', ''),
+    code: 'missing-column',
+    ...place('packs.csv', 1, 'chemistry'),
+    hint: 'add chemistry',
+    others: ['row-too-long'],
   },
   {
     title: 'a unit in the header that nobody knows',
