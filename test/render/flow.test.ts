@@ -27,7 +27,7 @@ beforeEach(() => {
   drawn = [];
   pages = 0;
   flow = new Flow(press());
-  flow.startSection('head', true);
+  flow.startSection('head', 'own-page');
 });
 
 describe('the flow of a page', () => {
@@ -41,7 +41,7 @@ describe('the flow of a page', () => {
 
   it('never leaves a heading at the foot of a page', () => {
     for (let filler = 1; filler < 100; filler += 7) {
-      flow.startSection('head', true);
+      flow.startSection('head', 'own-page');
       drawn = [];
       flow.place([box('filler', filler), box('heading', 10, { keepWithNext: true }), box('text', 15)]);
       expect(pageOf('heading')).toBe(pageOf('text'));
@@ -84,8 +84,34 @@ describe('the flow of a page', () => {
 
   it('notes the running head of every page', () => {
     flow.place([box('a', 90), box('b', 90)]);
-    flow.startSection('other', false);
+    flow.startSection('other', 'beneath');
     flow.place([box('c', 90)]);
     expect(flow.runningHeads).toEqual(['head', 'head', 'other']);
+  });
+
+  it('lets a section that saves paper stand beneath the few lines that another one left, under its own head', () => {
+    flow.place([box('a', 90), box('tail', 20)]);
+    flow.startSection('next', 'own-page-or-tail');
+    flow.place([box('b', 30)]);
+    expect(drawn.at(-1)).toEqual({ name: 'b', page: 2, y: 56 });
+    expect(flow.runningHeads).toEqual(['head', 'next']);
+  });
+
+  it.each([
+    ['that fill more of their page', [90, 40]],
+    ['that are all there is of the section', [20]],
+  ])('but not beneath lines %s', (_, heights) => {
+    flow.place(heights.map((height) => box('before', height)));
+    flow.startSection('next', 'own-page-or-tail');
+    flow.place([box('b', 30)]);
+    expect(drawn.at(-1)).toEqual({ name: 'b', page: heights.length + 1, y: 0 });
+  });
+
+  it('leaves the head of a page alone when what would stand beneath its few lines does not fit', () => {
+    flow.place([box('a', 90), box('tail', 20)]);
+    flow.startSection('next', 'own-page-or-tail');
+    flow.place([box('heading', 10, { keepWithNext: true }), box('b', 60)]);
+    expect(pageOf('heading')).toBe(3);
+    expect(flow.runningHeads).toEqual(['head', 'head', 'next']);
   });
 });

@@ -1,24 +1,48 @@
 import { type Box, gapBetween, type Press, stackHeight } from './box.js';
 
+/** Where a section stands: beneath the one before; on a page of its own; or beneath where that ends in a few lines. */
+export type SectionStart = 'beneath' | 'own-page' | 'own-page-or-tail';
+
+/** A section that ends on a page of which it takes less than this share has left a few lines there. */
+const tailShare = 0.3;
+
+/** White space between the tail of a section and the title of the next. */
+const tailGap = 36;
+
 /** Places boxes on pages: nothing is cut, no heading stands alone at the foot of a page. */
 export class Flow {
   private y = 0;
   private last: Box | undefined;
+  /** Pages there were when the present section began. */
+  private startedPages = 0;
   /** Running head of every page so far. */
   readonly runningHeads: string[] = [];
   private runningHead = '';
-  private tellTop: ((y: number) => void) | undefined;
+  /** Called with the height of the first box of a section. */
+  private begun: ((y: number) => void) | undefined;
 
   constructor(private readonly press: Press) {}
 
   /**
-   * Starts a section; on a page of its own if it wants one or nothing has been placed yet.
+   * Starts a section; on a page of its own, too, if nothing has been placed yet.
    * @param tellTop is told where the section's first box stands, on its page
    */
-  startSection(runningHead: string, startsPage: boolean, tellTop?: (y: number) => void): void {
+  startSection(runningHead: string, start: SectionStart, tellTop?: (y: number) => void): void {
     this.runningHead = runningHead;
-    this.tellTop = tellTop;
-    if (startsPage || this.runningHeads.length === 0) this.newPage();
+    const follows = start === 'own-page-or-tail' && this.last !== undefined && this.endsInTail();
+    this.begun = (y) => {
+      this.startedPages = this.runningHeads.length;
+      if (follows) this.runningHeads[this.startedPages - 1] = runningHead;
+      tellTop?.(y);
+    };
+    if (follows) this.last = { ...this.last!, after: tailGap };
+    else if (start !== 'beneath' || this.runningHeads.length === 0) this.newPage();
+  }
+
+  private endsInTail(): boolean {
+    const { top, bottom } = this.press.geometry;
+    const isTail = this.runningHeads.length > this.startedPages;
+    return isTail && this.y - top < tailShare * (bottom - top);
   }
 
   /** Starts a page unless the present one is still empty. */
@@ -51,8 +75,8 @@ export class Flow {
       this.y += box.repeated.height;
     }
     if (this.last) this.y += gap;
-    this.tellTop?.(this.y);
-    this.tellTop = undefined;
+    this.begun?.(this.y);
+    this.begun = undefined;
     box.draw(geometry.left, this.y);
     this.y += box.height;
     this.last = box;

@@ -5,7 +5,7 @@ import { layoutBlock } from './blocks/layout-block.js';
 import type { Press } from './box.js';
 import { prepareCharts } from './chart/prepare-chart.js';
 import { chartSizes } from './chart-sizes.js';
-import { Flow } from './flow.js';
+import { Flow, type SectionStart } from './flow.js';
 import type { FontBytes } from './fonts.js';
 import { drawFurniture } from './furniture.js';
 import { Outline } from './outline.js';
@@ -42,7 +42,9 @@ export async function renderPdf(report: ReportDocument, options: PdfOptions): Pr
   const press: Press = { document, typesetter, tags: new Tags(document), geometry, charts };
   const flow = new Flow(press);
   const outline = new Outline(press, report.appendixTitle);
-  for (const section of report.sections) placeSection(press, flow, outline, section);
+  report.sections.forEach((section, index) => {
+    placeSection(press, flow, outline, section, startOf(section, report.sections[index - 1]));
+  });
   drawFurniture(press, report, flow.runningHeads);
   attachFiles(document, options.attachments ?? [], dateOf(report.date));
   const pageCount = document.bufferedPageRange().count;
@@ -50,8 +52,20 @@ export async function renderPdf(report: ReportDocument, options: PdfOptions): Pr
   return { bytes: await bytes, pageCount, missingCharacters: typesetter.missingCharacters() };
 }
 
-function placeSection(press: Press, flow: Flow, outline: Outline, section: Section): void {
-  flow.startSection(section.runningHead, section.startsPage, (top) => outline.addSection(section, top));
+/** Who leafs through the first pages finds each question at the head of one; the appendix saves paper. */
+function startOf(section: Section, before: Section | undefined): SectionStart {
+  if (!section.startsPage) return 'beneath';
+  return section.part === 'appendix' && before?.part === 'appendix' ? 'own-page-or-tail' : 'own-page';
+}
+
+function placeSection(
+  press: Press,
+  flow: Flow,
+  outline: Outline,
+  section: Section,
+  start: SectionStart,
+): void {
+  flow.startSection(section.runningHead, start, (top) => outline.addSection(section, top));
   const parent = press.tags.open(null, 'Sect', { title: section.title });
   const headingLevel = { current: section.startsPage ? 0 : 1 };
   const { textWidth: width } = press.geometry;
