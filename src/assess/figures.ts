@@ -21,6 +21,7 @@ export const newtons = (forceN: number): string => formatValue(forceN, 'N');
 export const joules = (energyJ: number): string => formatValue(energyJ, 'J');
 export const wattHours = (energyJ: number): string => formatValue(energyJ, 'Wh');
 export const milliseconds = (timeS: number): string => formatValue(timeS, 'ms');
+export const frequency = (frequencyHz: number): string => formatQuantity(frequencyHz, 'frequency');
 export const minutes = (timeS: number): string => `${Math.round(timeS / 60)} min`;
 export const hours = (timeS: number): string => formatValue(timeS, 'h');
 export const percent = (fraction: number): string => `${Math.round(fraction * 100)} %`;

@@ -2,7 +2,17 @@ import { holdEffortAt, holdMotorCurrentA, isBalanced, modelledHoldDraw } from '.
 import type { BusDraw } from '../../simulate/motor-point.js';
 import type { Cue } from '../../study/show.js';
 import type { CalculationLine } from '../assessment.js';
-import { amperes, decimal, effortOf, ohms, plain, positionOf, volts } from '../figures.js';
+import {
+  amperes,
+  decimal,
+  effortOf,
+  frequency,
+  milliseconds,
+  ohms,
+  plain,
+  positionOf,
+  volts,
+} from '../figures.js';
 import { holdLoadWorking } from './hold-load.js';
 import { from, type LineWriter, section, type Worked } from './line.js';
 import { driveCurrentName, packLine } from './pack-side.js';
@@ -91,6 +101,13 @@ function currents(worked: Worked, position: number, line: LineWriter): Calculati
       `${amperes(motorA)} · ${ohms(drive.resistanceOhm)} / ${volts(bus.nominalV)}`,
       plain(duty),
       'M14',
+    ),
+    line(
+      'Pulses against the decay of the current',
+      'p = 1 / (f·τ)',
+      `1 / (${frequency(worked.candidate.sheet.pulseFrequencyHz)} · ${milliseconds(worked.candidate.sheet.electricalTimeConstantS)})`,
+      plain(drive.pulseRatio),
+      from('M15', 'mohan'),
     ),
     line(
       'Blend of slow and fast pulses',
