@@ -2,7 +2,7 @@ import { pulseBlend } from '../../physics/pulse-drive.js';
 
 /*
  * The blend between slow and fast pulses costs three exponentials, and an ensemble asks for it a million times. It is
- * tabulated once over duty and pulse ratio: even in the square root of the duty, because it bends most near duty 0,
+ * tabulated over duty and pulse ratio: even in the square root of the duty, because it bends most near duty 0,
  * and even in the logarithm of the ratio.
  */
 
@@ -15,24 +15,25 @@ const highestRatio = 2000;
 const logStep = Math.log(highestRatio / lowestRatio) / (ratioCount - 1);
 
 const table = new Float64Array(ratioCount * blendPointCount);
-let filled = false;
+const isFilled = new Uint8Array(ratioCount);
 
-function fill(): void {
-  for (let row = 0; row < ratioCount; row++) {
-    const ratio = lowestRatio * Math.exp(row * logStep);
-    for (let point = 0; point < blendPointCount; point++) {
-      const root = point / (blendPointCount - 1);
-      table[row * blendPointCount + point] = pulseBlend(root * root, ratio);
-    }
+/** Rows are filled as they are asked for: a study has few pulse ratios. */
+function fill(row: number): void {
+  if (isFilled[row] === 1) return;
+  const ratio = lowestRatio * Math.exp(row * logStep);
+  for (let point = 0; point < blendPointCount; point++) {
+    const root = point / (blendPointCount - 1);
+    table[row * blendPointCount + point] = pulseBlend(root * root, ratio);
   }
-  filled = true;
+  isFilled[row] = 1;
 }
 
 /** Write the blend at one pulse ratio, over the root of the duty, into `row` (length `blendPointCount`). */
 export function blendRow(pulseRatio: number, row: Float64Array): void {
-  if (!filled) fill();
   const at = Math.log(Math.min(highestRatio, Math.max(lowestRatio, pulseRatio)) / lowestRatio) / logStep;
   const lower = Math.min(ratioCount - 2, Math.floor(at));
+  fill(lower);
+  fill(lower + 1);
   const share = at - lower;
   const from = lower * blendPointCount;
   for (let point = 0; point < blendPointCount; point++) {
