@@ -10,20 +10,18 @@ import { drawnFigures } from './certainty/drawn-figures.js';
 import { type DrawnStudy, drawnStudy, type NominalJudgement } from './certainty/drawn-study.js';
 import type { Draws } from './certainty/draws.js';
 import { drawnFindings } from './certainty/findings.js';
-import { ratedChanges } from './certainty/rated-changes.js';
-import type { Certainty, RatedChange } from './certainty.js';
+import type { Certainty } from './certainty.js';
 import type { Choice } from './choosing/rank-again.js';
 import { changedDay } from './conclude/changed-day.js';
 import { breakEvenBetween, daysOf, payProbability } from './conclude/event-day.js';
 import { startOf } from './conclude/ladder.js';
 import type { DrawnFigures, Judged } from './criterion-values.js';
 import { leaveOutBlanks, viewsWithoutBlanks } from './left-out.js';
-import type { LesserChanges } from './lesser-changes/lesser-change.js';
 import { limitsOf } from './limits.js';
 import { type MeasuringTools, measurementAdvice } from './measurements.js';
-import type { Further } from './tasks.js';
+import type { FoundChanges, Further } from './tasks.js';
 import { alone, type Pending, type Threads } from './threads.js';
-import { patientEvents, replaces } from './verdict/decide.js';
+import { patientEvents } from './verdict/decide.js';
 import { labelsOf } from './verdict/labels.js';
 import { unsureVerdict } from './verdict/nominal-verdict.js';
 import { verdictOf } from './verdict/verdict.js';
@@ -107,18 +105,13 @@ function sure(found: Assessment, parts: Parts): Assessment {
   const pair = contestOf(candidates, certainty, leader, baseline);
   const shownIds = shownOf(candidates, leader, baseline);
   const further = tools.depth === 'report' ? begunFurther(candidates, parts, baseline, shownIds) : null;
-  const ladder = baseline === null ? null : begunLadder(parts, baseline);
+  const lesser = baseline === null ? null : begunChanges(parts, baseline, leader);
   tools.progress('finding what to measure first');
   const measurables = measurablesOf(parts, pair);
-  tools.progress('trying lesser changes');
-  const sketched = ladder?.() ?? null;
-  const standsWell = (certainty.candidates[leader.id]!.passProbability ?? 0) >= leastPass;
-  const needless = baseline === null || (tools.depth === 'ranking' && leader === baseline && standsWell);
-  const rating = needless ? null : ratingOf(parts, baseline, leader);
-  const enough = (change: RatedChange) => replaces(change, leader);
-  const changes =
-    sketched === null ? [] : ratedChanges(sketched, rating, tools.depth === 'report' ? null : enough);
+  tools.progress('planning the day');
   const days = daysOf(study, candidates, (id) => parts.figures.get(id)!.columns);
+  tools.progress('trying lesser changes');
+  const { found: sketched = null, rated: changes = [] } = lesser?.() ?? {};
   const paid =
     baseline === null || leader === baseline ? null : breakEvenBetween(study, baseline, leader, days);
   tools.progress('finding what would change the order');
@@ -179,12 +172,13 @@ function unsure(found: Assessment, parts: Parts): Assessment {
   const { study, certainty } = parts;
   const baseline = found.candidates.find(({ isBaseline }) => isBaseline) ?? null;
   const leader = found.candidates[0]!;
-  const sketched = baseline === null ? null : begunLadder(parts, baseline)();
+  const { found: sketched = null, rated: changes = [] } =
+    baseline === null ? {} : begunChanges(parts, baseline, null)();
   const days = daysOf(study, found.candidates, () => null);
   return {
     ...found,
     verdict: unsureVerdict(study, found.candidates, found.answer, certainty.calibration!),
-    lesserChanges: sketched === null ? [] : ratedChanges(sketched, null),
+    lesserChanges: changes,
     lesserChangesFrom: sketched === null ? null : startOf(sketched),
     day: days.length === 0 ? null : { candidate: leader.id, changed: null, plans: days },
     breakEven:
@@ -226,17 +220,34 @@ function measurablesOf({ study, draws, drawn, tools }: Parts, pair: string[]): M
   return measureFirst(asked, drawn, pair, study.seed);
 }
 
-function ratingOf(parts: Parts, baseline: CandidateAssessment, leader: CandidateAssessment) {
-  const { study, draws, drawn } = parts;
-  const { candidate, run } = judgedAs(parts, baseline);
-  const leaderId = leader === baseline ? null : leader.id;
-  return { study, baseline: candidate, run, limits: baseline.limits, draws, drawn, leaderId };
-}
-
 const threadsOf = ({ tools }: Parts): Threads => tools.threads ?? alone;
 
-const begunLadder = (parts: Parts, baseline: CandidateAssessment): Pending<LesserChanges> =>
-  threadsOf(parts).begin('lesserChanges', { study: parts.study, baseline: judgedAs(parts, baseline) });
+/** @param leader whom the verdict is about; null where the draws say nothing */
+function begunChanges(
+  parts: Parts,
+  baseline: CandidateAssessment,
+  leader: CandidateAssessment | null,
+): Pending<FoundChanges> {
+  const { study, draws, drawn, certainty, tools } = parts;
+  const judged = judgedAs(parts, baseline);
+  const isRanking = tools.depth === 'ranking';
+  const standsWell =
+    leader === baseline && (certainty.candidates[baseline.id]!.passProbability ?? 0) >= leastPass;
+  const rating =
+    leader === null || (isRanking && standsWell)
+      ? null
+      : {
+          study,
+          baseline: judged.candidate,
+          run: judged.run,
+          limits: baseline.limits,
+          ensemble: draws.ensemble,
+          drawn,
+          leaderId: leader === baseline ? null : leader.id,
+        };
+  const replaced = isRanking ? leader : null;
+  return threadsOf(parts).begin('lesserChanges', { study, baseline: judged, rating, replaced });
+}
 
 /** What only the report shows. */
 function begunFurther(

@@ -1,5 +1,5 @@
 import { mean } from 'simple-statistics';
-import { type OutcomeName, outcomeIndex } from '../../simulate/ensemble/ensemble.js';
+import { type Ensemble, type OutcomeName, outcomeIndex } from '../../simulate/ensemble/ensemble.js';
 import { EnsembleRun } from '../../simulate/ensemble/run-ensemble.js';
 import type { CandidateRun } from '../../simulate/outcome.js';
 import type { Candidate, Study } from '../../study/study.js';
@@ -11,7 +11,6 @@ import { proposalOf } from '../lesser-changes/proposal-of.js';
 import { valueAt } from '../value-at-path.js';
 import { bandOf, quantileOf } from './bands.js';
 import { type DrawnStudy, drawnStudy, utilitiesOf } from './drawn-study.js';
-import type { Draws } from './draws.js';
 
 /** Draws on which each change is tried: a part of those of the study, so that before and after are compared draw by draw. */
 const mostDraws = 256;
@@ -23,7 +22,7 @@ export interface RatingParts {
   /** The run and the limits of the drive of today, nominal. */
   run: CandidateRun;
   limits: readonly LimitOutcome[];
-  draws: Draws;
+  ensemble: Ensemble;
   drawn: DrawnStudy;
   /** The candidate that the verdict is about; null when that is the drive of today. */
   leaderId: string | null;
@@ -71,14 +70,14 @@ interface BaselineDraws {
   leaderUtilityScore: number;
 }
 
-function baselineDraws({ baseline, draws, drawn, leaderId }: RatingParts): BaselineDraws {
-  const index = draws.ensemble.candidateIds.indexOf(baseline.id);
-  const drawCount = Math.min(mostDraws, draws.ensemble.drawCount);
+function baselineDraws({ baseline, ensemble, drawn, leaderId }: RatingParts): BaselineDraws {
+  const index = ensemble.candidateIds.indexOf(baseline.id);
+  const drawCount = Math.min(mostDraws, ensemble.drawCount);
   const utilities = utilitiesOf(drawn);
   const first = (column: Float64Array) => column.subarray(0, drawCount);
   return {
     drawCount,
-    columns: draws.ensemble.outcomes[index]!.map(first),
+    columns: ensemble.outcomes[index]!.map(first),
     scores: first(drawn.scores[index]!),
     utilityScore: mean([...first(utilities[index]!)]),
     leaderUtilityScore:
@@ -121,12 +120,12 @@ function rating(
 /** The outcomes of the drive of today with a change, in the same draws as without it. */
 function drawnWith(
   proposal: Proposal,
-  { study, run, draws }: RatingParts,
+  { study, run, ensemble }: RatingParts,
   drawCount: number,
 ): Float64Array[] {
   const { setup } = proposal;
-  const drawnBefore = new Map(draws.ensemble.inputs.map(({ path, values }) => [path, values]));
-  const ensemble = new EnsembleRun(
+  const drawnBefore = new Map(ensemble.inputs.map(({ path, values }) => [path, values]));
+  const changed = new EnsembleRun(
     setup.study,
     [setup.candidate],
     drawCount,
@@ -136,8 +135,8 @@ function drawnWith(
       return moved(values, valueAt(study, path), valueAt(setup.study, path));
     },
   );
-  const [columns] = ensemble.emptyOutcomes();
-  ensemble.run(0, drawCount, [columns!]);
+  const [columns] = changed.emptyOutcomes();
+  changed.run(0, drawCount, [columns!]);
   return corrected(columns!, proposal, run);
 }
 
