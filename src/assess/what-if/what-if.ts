@@ -11,7 +11,7 @@ const tierStep = 4;
 export interface Standings {
   /** Score less what failing a limit costs in the order. */
   places: Float64Array;
-  /** Score where all limits hold, else 0. */
+  /** Score where no limit is broken, else 0. */
   utilities: Float64Array;
 }
 
@@ -69,7 +69,7 @@ export class WhatIf {
   }
 
   /**
-   * Utilities over several draws of all inputs: per candidate one value per draw, its score where all limits hold,
+   * Utilities over several draws of all inputs: per candidate one value per draw, its score where no limit is broken,
    * else 0.
    * @param columns per input one value per draw
    */
