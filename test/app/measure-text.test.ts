@@ -13,7 +13,7 @@ function assessed(files = demoFiles('lantern-parade'), changes: string[] = []): 
 
 const example = demoFile('lantern-parade', 'measured.csv.example');
 
-describe('the measuring sheet', { timeout: 60_000 }, () => {
+describe('the measuring sheet', { timeout: 120_000 }, () => {
   let found: Assessment;
   let lines: string[];
   beforeAll(() => {
@@ -51,7 +51,7 @@ describe('the measuring sheet', { timeout: 60_000 }, () => {
   });
 });
 
-describe('what check says', { timeout: 60_000 }, () => {
+describe('what check says', { timeout: 120_000 }, () => {
   it('is the verdict with its confidence, and how surely each candidate passes', () => {
     const found = assessed();
     const text = checkText(found, 200);

@@ -22,7 +22,7 @@ function asked(): StudyRequest {
   return { ...request([...smallStudy(), ...more], ['feature.mass=500 g']), templates };
 }
 
-describe('a study out of a report', { timeout: 60_000 }, () => {
+describe('a study out of a report', { timeout: 120_000 }, () => {
   const study = asked();
   let text: string;
   let opened: Awaited<ReturnType<typeof studyFromReport>>;
@@ -80,7 +80,7 @@ describe('a study out of a report', { timeout: 60_000 }, () => {
   });
 });
 
-describe('a PDF that cannot be computed from', { timeout: 60_000 }, () => {
+describe('a PDF that cannot be computed from', { timeout: 120_000 }, () => {
   const file = (name: string, text: string): Attachment => ({
     ...{ name, bytes: bytesOf(text), mimeType: 'text/csv', description: 'x' },
     relationship: 'Source',

@@ -15,7 +15,7 @@ function assessed(changes: string[] = [], of = files): Assessment {
   return result.value;
 }
 
-describe('from files to an assessment', { timeout: 60_000 }, () => {
+describe('from files to an assessment', { timeout: 120_000 }, () => {
   const now = assessed();
 
   it('judges every candidate once, in rank order', () => {
@@ -56,7 +56,7 @@ describe('from files to an assessment', { timeout: 60_000 }, () => {
   });
 });
 
-describe('a starter study', { timeout: 60_000 }, () => {
+describe('a starter study', { timeout: 120_000 }, () => {
   it.each([[], ['position-servo'], ['worm-gearmotor'], ['screw-actuator']])(
     'of %s can be judged as it stands',
     (...kinds) => {

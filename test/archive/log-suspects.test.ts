@@ -75,7 +75,7 @@ describe('the input that was wrong, where nothing was drawn', () => {
   });
 });
 
-describe('the input that was wrong, after calibration', { timeout: 60_000 }, () => {
+describe('the input that was wrong, after calibration', { timeout: 120_000 }, () => {
   const study = studyFrom(measuredStudy({ 'measured.csv': () => readings }));
   const servo = servoIn(study);
   const draws = knownFromDraws(study, servo)!;

@@ -13,7 +13,7 @@ const commands = [...page.matchAll(/```sh\n([\s\S]*?)```/g)]
 describe('every command of README.md runs as written', () => {
   const cwd = projectCopy();
 
-  it.each(commands)('holdwright %s %s', { timeout: 60_000 }, (...args) => {
+  it.each(commands)('holdwright %s %s', { timeout: 120_000 }, (...args) => {
     const words = args.filter((word) => typeof word === 'string');
     // A folder can be started once only; later lines of the page start it anew.
     const where = words[0] === 'new' ? projectCopy() : cwd;

@@ -139,7 +139,7 @@ describe('the record', { timeout: 120_000 }, () => {
   });
 });
 
-describe('a decision that is not filed', { timeout: 60_000 }, () => {
+describe('a decision that is not filed', { timeout: 120_000 }, () => {
   it.each([
     ['without a reason', ['--choose', 'x', '--decision', 'adopt', '--archive', 'a']],
     ['by a word nobody knows', ['--choose', 'x', '--decision', 'adore', '--because', 'b', '--archive', 'a']],

@@ -6,7 +6,7 @@ import { changedDemo, demo, emptyFolder, holdwright, namesIn } from './program.j
 const brokenDemo = () =>
   changedDemo('candidates.csv', (text) => text.replace('no_load_speed', 'no_lod_speed'));
 
-describe('errors in the input', { timeout: 60_000 }, () => {
+describe('errors in the input', { timeout: 120_000 }, () => {
   it.each(['check', 'rank'])(
     'end %s with 3, place and nearest name, and nothing on standard output',
     (command) => {
@@ -118,7 +118,7 @@ describe('wrong usage ends with 2', () => {
   });
 });
 
-describe('what cannot be written ends with 4', { timeout: 60_000 }, () => {
+describe('what cannot be written ends with 4', { timeout: 120_000 }, () => {
   it('a report under a file', () => {
     const file = join(emptyFolder(), 'file');
     writeFileSync(file, 'mine');
@@ -160,7 +160,7 @@ describe('what cannot be written ends with 4', { timeout: 60_000 }, () => {
   });
 });
 
-describe('check --require-pass', { timeout: 60_000 }, () => {
+describe('check --require-pass', { timeout: 120_000 }, () => {
   it('ends with 5 where no candidate passes every limit, and says why for each', () => {
     const folder = changedDemo(
       'criteria.csv',

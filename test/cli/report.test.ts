@@ -62,7 +62,7 @@ describe('report', { timeout: 120_000 }, () => {
   });
 });
 
-describe('results', { timeout: 60_000 }, () => {
+describe('results', { timeout: 120_000 }, () => {
   it('on standard output are those that a report writes', () => {
     const out = join(emptyFolder(), 'report');
     holdwright(['report', demo, '--out', out]);

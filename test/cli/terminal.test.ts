@@ -4,7 +4,7 @@ import { startProgress } from '../../src/cli/progress.js';
 import { type Terminal, wantsColour } from '../../src/cli/terminal.js';
 import { demo, holdwright } from './program.js';
 
-describe('a ranking on a terminal', { timeout: 60_000 }, () => {
+describe('a ranking on a terminal', { timeout: 120_000 }, () => {
   const { stdout, stderr } = holdwright(['rank', demo]);
 
   it('keeps within 80 columns where nobody says how wide it is', () => {

@@ -39,7 +39,7 @@ async function pdfWith(contents: string, images: Record<string, ReportImage> = {
 const outlineOf = (text: string) =>
   [...text.matchAll(/\/Title \(([^)]*)\)/g)].map(([, title]) => title!.replace(/\0|þÿ/g, ''));
 
-describe('a letterhead of the user', { timeout: 60_000 }, () => {
+describe('a letterhead of the user', { timeout: 120_000 }, () => {
   it('stands on the first page, lines broken as written, whatever comes first', async () => {
     for (const contents of ['- answer\n- why\n', '- heat\n- cautions\n', '- inputs\n']) {
       const { bytes } = await pdfWith(contents);
@@ -70,7 +70,7 @@ describe('a letterhead of the user', { timeout: 60_000 }, () => {
   });
 });
 
-describe('the order of sections', { timeout: 60_000 }, () => {
+describe('the order of sections', { timeout: 120_000 }, () => {
   it.each([
     [
       '- answer\n- why\n- cautions\n- heat\n- inputs\n',

@@ -21,7 +21,7 @@ beforeAll(async () => {
 const plain = (document: ReportDocument) => renderPdf(document, { fonts, pageSize: 'A4', compress: false });
 const squeezed = (text: string) => text.replace(/\s+/g, ' ');
 
-describe('the PDF of a report', { timeout: 60_000 }, () => {
+describe('the PDF of a report', { timeout: 120_000 }, () => {
   it('carries every figure of the first page as text', () => {
     const [first] = pdfPages(bytes).map(squeezed);
     for (const figure of [

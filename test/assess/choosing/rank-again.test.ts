@@ -28,7 +28,7 @@ const again = (weights: readonly number[], off: string[] = []) =>
   ).map(({ failedLimits: _, ...line }) => line);
 const weightsOf = ({ criteria }: Choice) => criteria.map(({ weightScore }) => weightScore);
 
-describe('ranking again from what was kept', { timeout: 60_000 }, () => {
+describe('ranking again from what was kept', { timeout: 120_000 }, () => {
   it('gives the ranking of the study, to the last digit, with its own weights and limits', () => {
     expect(again(weightsOf(own.choice))).toEqual(own.lines);
   });

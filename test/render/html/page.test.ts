@@ -22,7 +22,7 @@ beforeAll(async () => {
 
 const named = (name: string) => elements.filter((element) => element.name === name);
 
-describe('the page of a report', { timeout: 60_000 }, () => {
+describe('the page of a report', { timeout: 120_000 }, () => {
   it('has one heading above all others and leaves no level out', () => {
     const levels = elements.flatMap(({ name }) => (/^h[1-6]$/.test(name) ? [Number(name[1])] : []));
     expect(levels.filter((level) => level === 1)).toHaveLength(1);
