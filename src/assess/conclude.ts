@@ -24,6 +24,7 @@ import { alone, type Pending, type Threads } from './threads.js';
 import { patientEvents } from './verdict/decide.js';
 import { labelsOf } from './verdict/labels.js';
 import { unsureVerdict } from './verdict/nominal-verdict.js';
+import { standingsIfHeld } from './verdict/open-limits.js';
 import { verdictOf } from './verdict/verdict.js';
 import { contestOf, leaderOf, leastPass, type VerdictParts } from './verdict/verdict-parts.js';
 import { adviceFrom } from './what-if/advice.js';
@@ -132,6 +133,7 @@ function sure(found: Assessment, parts: Parts): Assessment {
         : payProbability(study, baseline, leader, parts.draws.ensemble, parts.drawn, patientEvents),
     measurables,
     against: pair[1] ?? null,
+    ifHeld: standingsIfHeld(parts.drawn),
     sensitivity,
   };
   const verdict = verdictOf(verdictParts);

@@ -48,3 +48,9 @@ export const counted = (count: number, one: string): string => `${count} ${one}$
 export function countText(count: number): string {
   return String(count).replace(/\B(?=(\d{3})+$)/g, ',');
 }
+
+/** `A`, `A and B`, `A, B and C`. */
+export function listed(parts: readonly string[]): string {
+  const last = parts.at(-1) ?? '';
+  return parts.length < 2 ? last : `${parts.slice(0, -1).join(', ')} and ${last}`;
+}

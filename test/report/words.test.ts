@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { listed } from '../../src/assess/figures.js';
 import { brokenLabel, thinned } from '../../src/report/charts/chart-content.js';
 import { cleanText, cleanTree } from '../../src/report/words/clean.js';
 import {
@@ -6,7 +7,6 @@ import {
   displayReadings,
   duration,
   fixed,
-  listed,
   sentence,
   withReading,
 } from '../../src/report/words/figures.js';

@@ -1,8 +1,7 @@
 import type { Cue } from '../../study/show.js';
-import { percent } from '../figures.js';
+import { listed, percent } from '../figures.js';
 import { assumedBurden } from './burdens.js';
 import { type ChangeKind, proposal } from './proposal.js';
-import { listed } from './words.js';
 
 /** Share of today's light that is left. */
 const leftFraction = 0.7;

@@ -1,6 +1,6 @@
 import { formatQuantity } from '../../quantity/format.js';
 import type { Cue } from '../../study/show.js';
-import { effortOf, positionOf } from '../figures.js';
+import { effortOf, listed, positionOf } from '../figures.js';
 
 /** Figures of the feature as the lesser changes write them: N·m and degrees on a hinge, N and mm on a rail. */
 
@@ -9,12 +9,6 @@ export const effortText = (effort: number, isHinge: boolean): string =>
 export const placeText = (position: number, isHinge: boolean): string => positionOf(position, isHinge);
 export const lengthText = (lengthM: number): string => formatQuantity(lengthM, 'length');
 export const rateText = (rateNPerM: number): string => formatQuantity(rateNPerM, 'linear-stiffness');
-
-/** `A`, `A and B`, `A, B and C`. */
-export function listed(parts: readonly string[]): string {
-  const last = parts.at(-1) ?? '';
-  return parts.length < 2 ? last : `${parts.slice(0, -1).join(', ')} and ${last}`;
-}
 
 /** A cue by its name, or by its line where it has none. */
 export const cueName = ({ name, line }: Pick<Cue, 'name' | 'line'>): string =>

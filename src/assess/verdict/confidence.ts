@@ -2,19 +2,29 @@ import { inDraws, surenessWord } from '../certainty/sureness.js';
 import type { Confidence } from '../certainty.js';
 import { type Decision, patientEvents } from './decide.js';
 import { labelsOf } from './labels.js';
-import { beatProbability, nearestToPassing, type VerdictParts } from './verdict-parts.js';
+import { beatsToday } from './open-limits.js';
+import { nearestToPassing, type VerdictParts } from './verdict-parts.js';
 
 /** The probability that stands behind a decision, with its word and a sentence that says of what it is. */
 export function confidenceIn(decision: Decision, parts: VerdictParts): Confidence {
-  const { probability, claim } = groundOf(decision, parts);
+  const { probability, claim, ifHeld = probability } = groundOf(decision, parts);
   const often = probability === null ? '' : ` in ${inDraws(probability)} of the draws`;
-  return { probability, word: surenessWord(probability), sentence: `${claim}${often}.` };
+  if (probability === null || ifHeld === null || ifHeld >= probability - visiblyLess) {
+    return { probability, word: surenessWord(probability), sentence: `${claim}${often}.` };
+  }
+  const open = `in ${inDraws(ifHeld)} if what could not be judged passes`;
+  return { probability, word: surenessWord(ifHeld), sentence: `${claim}${often}, ${open}.` };
 }
+
+/** A smaller difference between shares of draws is not worth a word. */
+const visiblyLess = 0.005;
 
 interface Ground {
   probability: number | null;
   /** Goes before `in … of the draws`. */
   claim: string;
+  /** The probability if every limit held that cannot be judged: the word is no surer than that. */
+  ifHeld?: number | null;
 }
 
 function groundOf(decision: Decision, parts: VerdictParts): Ground {
@@ -29,7 +39,11 @@ function groundOf(decision: Decision, parts: VerdictParts): Ground {
   const leads: Ground =
     ranked.length === 1
       ? passes
-      : { probability: ofLeader.leadProbability, claim: `${label(leader.id)} leads with your weights` };
+      : {
+          probability: ofLeader.leadProbability,
+          claim: `${label(leader.id)} leads with your weights`,
+          ifHeld: parts.ifHeld?.[leader.id]?.leadProbability ?? ofLeader.leadProbability,
+        };
   switch (decision.kind) {
     case 'none of these':
       return {
@@ -37,7 +51,7 @@ function groundOf(decision: Decision, parts: VerdictParts): Ground {
         claim: `${label(nearest.id)}, the nearest, fails a limit`,
       };
     case 'measure first':
-      return decision.measurement === null
+      return decision.measurement === null && decision.hidden === null
         ? { probability: null, claim: 'A figure is missing without which no candidate can be judged in full' }
         : leads;
     case 'keep with a lesser change':
@@ -51,7 +65,7 @@ function groundOf(decision: Decision, parts: VerdictParts): Ground {
   }
   if (decision.because === 'only hope') return passes;
   if (baseline === null || leader.isBaseline) return leads;
-  const beats = beatProbability(certainty, leader.id, baseline.id);
+  const beats = beatsToday(parts);
   const [better, today] = [label(leader.id), label(baseline.id)];
   if (decision.because === 'better') return { probability: beats, claim: `${better} beats ${today}` };
   if (decision.because === 'does not pay') {

@@ -1,7 +1,8 @@
 import type { CandidateAssessment } from '../assessment.js';
 import type { RatedChange, VerdictKind, WorthOfMeasuring } from '../certainty.js';
 import { likelyFrom, surePassFrom } from '../thresholds.js';
-import { beatProbability, leastPass, type VerdictParts } from './verdict-parts.js';
+import { beatsToday, hiddenLeader, type OpenContender } from './open-limits.js';
+import { leastPass, type VerdictParts } from './verdict-parts.js';
 
 /** Score that measuring must be worth to come first. (M25) */
 const worthMeasuring = 0.02;
@@ -17,14 +18,23 @@ export const patientEvents = 10;
 export type Decision =
   | { kind: 'none of these' }
   | { kind: 'redesign'; because: 'only hope' | 'better' }
-  | { kind: 'measure first'; measurement: WorthOfMeasuring | null }
+  | { kind: 'measure first'; measurement: WorthOfMeasuring }
+  /** A blank stands before everything that could be measured; hidden behind it may be who would lead. */
+  | { kind: 'measure first'; measurement: null; hidden: OpenContender | null }
   | { kind: 'keep with a lesser change'; change: RatedChange }
   | { kind: 'keep'; because: 'best' | 'not sure enough' | 'does not pay' | 'only hope' }
   | { kind: 'choose'; because: 'leads' | 'only hope' };
 
 /** The first of the five that applies, in their order; without a drive of today the best is chosen. (M25) */
 export function decide(parts: VerdictParts): Decision {
-  return nothingPasses(parts) ?? measuring(parts) ?? choosing(parts) ?? lesser(parts) ?? redesign(parts);
+  return (
+    nothingPasses(parts) ??
+    filling(parts) ??
+    measuring(parts) ??
+    choosing(parts) ??
+    lesser(parts) ??
+    redesign(parts)
+  );
 }
 
 /** (1) Nothing passes on its figures, or only on its figures: chance is left, or nothing. */
@@ -34,7 +44,9 @@ function nothingPasses(parts: VerdictParts): Decision | null {
     return isHopeless(parts) ? { kind: 'none of these' } : null;
   }
   // A figure is missing: what it would say is the first thing to find out.
-  if (ranked.some(({ passes }) => passes === null)) return { kind: 'measure first', measurement: null };
+  if (ranked.some(({ passes }) => passes === null)) {
+    return { kind: 'measure first', measurement: null, hidden: null };
+  }
   const chance = certainty.candidates[leader.id]!.passProbability ?? 0;
   if (chance < leastPass) return { kind: 'none of these' };
   const kind: VerdictKind = leader.isBaseline
@@ -53,6 +65,12 @@ function isHopeless({ ranked, certainty, changes }: VerdictParts): boolean {
     ranked.every(({ id }) => isUnlikely(certainty.candidates[id]!)) &&
     !changes.some(({ passProbability }) => (passProbability ?? 0) >= leastPass)
   );
+}
+
+/** Before (2): nothing drawn says what a blank hides, and filling it in costs least of all. */
+function filling(parts: VerdictParts): Decision | null {
+  const hidden = hiddenLeader(parts);
+  return hidden === null ? null : { kind: 'measure first', measurement: null, hidden };
 }
 
 /** (2) A bench method settles what the choice hangs on. */
@@ -89,11 +107,10 @@ function lesser({ leader, changes }: VerdictParts): Decision | null {
 }
 
 /** (4) Better, surely enough, and it pays; (5) else everything stays as it is. */
-function redesign({ study, leader, baseline, certainty, breakEven }: VerdictParts): Decision {
+function redesign(parts: VerdictParts): Decision {
+  const { study, leader, baseline, breakEven } = parts;
   if (baseline === null || leader.isBaseline) return { kind: 'keep', because: 'best' };
-  if (beatProbability(certainty, leader.id, baseline.id) < likelyFrom) {
-    return { kind: 'keep', because: 'not sure enough' };
-  }
+  if (beatsToday(parts) < likelyFrom) return { kind: 'keep', because: 'not sure enough' };
   // What breaks a hard limit cannot stay for want of money, and where no hour has a price none is asked to return.
   const mustPay = baseline.passes !== false && study.hourPriceMoney > 0;
   const events = breakEven?.eventCount ?? null;

@@ -2,6 +2,7 @@ import { inDraws } from '../certainty/sureness.js';
 import { criterionNames } from '../criterion-words.js';
 import { percent } from '../figures.js';
 import { fieldWords, labelsOf } from './labels.js';
+import { blankFields, openContenders, openLimits } from './open-limits.js';
 import { measured } from './sentence.js';
 import type { VerdictParts } from './verdict-parts.js';
 
@@ -14,6 +15,9 @@ const behindBelow = 0.4;
 /** A worth of measuring too small to mention. */
 const visibleWorth = 0.002;
 
+/** Chance to lead from which somebody who is not judged is worth a word. */
+const contendingOpen = 0.1;
+
 /** Smaller differences between weights do not show. */
 const visibleWeight = 0.005;
 
@@ -24,10 +28,22 @@ export function overturnedBy(parts: VerdictParts): string[] {
   const asItStands = sensitivity !== null && sensitivity.leader === leader.id;
   const values = asItStands ? flips(parts) : [];
   return [
+    ...blanks(parts),
     ...(values.length > 0 ? values : ends(parts)),
     ...measurement(parts),
     ...(asItStands ? weights(parts) : []),
   ];
+}
+
+/** Whoever is not judged may lead once the blank is filled in. */
+function blanks(parts: VerdictParts): string[] {
+  const label = labelsOf(parts.ranked);
+  return openContenders(parts)
+    .filter(({ leadProbability }) => leadProbability >= contendingOpen)
+    .map(
+      ({ candidate, leadProbability }) =>
+        `If ${label(candidate.id)} keeps its limit of ${openLimits(candidate)}, which waits for a blank (${blankFields(candidate)}), it leads in ${inDraws(leadProbability)} of the draws.`,
+    );
 }
 
 function flips({ ranked, sensitivity }: VerdictParts): string[] {

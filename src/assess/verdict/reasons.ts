@@ -66,12 +66,14 @@ function withChange(decision: Decision): string[] {
 }
 
 /** Whether a candidate passes, and which limit is the weakest. */
-function limitsOf({ ranked, certainty }: VerdictParts, candidate: CandidateAssessment): string[] {
+function limitsOf({ ranked, certainty, leader }: VerdictParts, candidate: CandidateAssessment): string[] {
   const { passProbability, limitProbabilities } = certainty.candidates[candidate.id]!;
   const label = labelsOf(ranked)(candidate.id);
   if (passProbability === null) {
+    const benefit =
+      candidate.isBaseline && candidate !== leader ? '; against the leader it counts as if it passed' : '';
     return candidate.passes === null
-      ? [`${label} ${obstacles(candidate)}, so that it is not judged in full.`]
+      ? [`${label} ${obstacles(candidate)}, so that it is not judged in full${benefit}.`]
       : [];
   }
   if (candidate.passes === false && passProbability < 0.005) return [`${label} ${obstacles(candidate)}.`];

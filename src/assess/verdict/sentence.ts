@@ -2,7 +2,8 @@ import { inDraws } from '../certainty/sureness.js';
 import { counted, decimal, hours, percent } from '../figures.js';
 import type { Decision } from './decide.js';
 import { fieldWords, labelsOf, small } from './labels.js';
-import { beatProbability, nearestToPassing, tiedWithLeader, type VerdictParts } from './verdict-parts.js';
+import { beatsToday, blankFields, openLimits } from './open-limits.js';
+import { nearestToPassing, tiedWithLeader, type VerdictParts } from './verdict-parts.js';
 
 /** The whole answer in one sentence. */
 export function verdictSentence(decision: Decision, parts: VerdictParts): string {
@@ -17,6 +18,10 @@ export function verdictSentence(decision: Decision, parts: VerdictParts): string
     case 'none of these':
       return noneSentence(parts);
     case 'measure first':
+      if (decision.measurement === null && decision.hidden !== null) {
+        const { candidate, leadProbability } = decision.hidden;
+        return `Fill in first what ${label(candidate.id)} lacks (${blankFields(candidate)}): if it then keeps its limit of ${openLimits(candidate)}, it leads in ${inDraws(leadProbability)} of the draws; until then ${better} leads in ${leading}.`;
+      }
       return decision.measurement === null
         ? `Fill in what is missing first: no candidate is known to pass every limit, and ${better} passes what could be judged.`
         : `Measure ${measured(parts, decision.measurement)} first: knowing it would change the choice in ${inDraws(decision.measurement.changedProbability)} of the draws, and until then ${better} leads in ${leading}.`;
@@ -31,7 +36,7 @@ export function verdictSentence(decision: Decision, parts: VerdictParts): string
     case 'redesign':
       return decision.because === 'only hope'
         ? `Change to ${better}: nothing passes on its figures as they stand, but this one does in ${passing} of the draws.`
-        : `Change to ${better}: it beats ${today}, the drive of today, in ${inDraws(beatProbability(certainty, leader.id, baseline!.id))} of the draws${paid(parts)}.`;
+        : `Change to ${better}: it beats ${today}, the drive of today, in ${inDraws(beatsToday(parts))} of the draws${paid(parts)}.`;
   }
 }
 
@@ -74,7 +79,7 @@ function keepSentence(
   better: string,
   today: string,
 ): string {
-  const { leader, baseline, certainty, breakEven } = parts;
+  const { leader, certainty, breakEven } = parts;
   const ofLeader = certainty.candidates[leader.id]!;
   if (because === 'only hope') {
     return `Keep ${better}: nothing passes on its figures as they stand, but this one does in ${inDraws(ofLeader.passProbability ?? 0)} of the draws.`;
@@ -82,7 +87,7 @@ function keepSentence(
   if (because === 'best') {
     return `Keep ${better}: ${alone(parts) ?? lead(parts)}.`;
   }
-  const beats = inDraws(beatProbability(certainty, leader.id, baseline!.id));
+  const beats = inDraws(beatsToday(parts));
   if (because === 'not sure enough') {
     return `Keep ${today}: ${better} beats it in no more than ${beats} of the draws, which is not worth a redesign.`;
   }

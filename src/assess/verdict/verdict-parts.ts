@@ -3,6 +3,7 @@ import type { CandidateAssessment } from '../assessment.js';
 import type { BreakEven } from '../break-even.js';
 import type { Certainty, RatedChange, SensitivityOutcome } from '../certainty.js';
 import type { Measurable } from '../what-if/measure-first.js';
+import type { StandingIfHeld } from './open-limits.js';
 
 /** Everything the verdict weighs. Bands are given: where none are, there is no verdict from draws. */
 export interface VerdictParts {
@@ -22,6 +23,8 @@ export interface VerdictParts {
   measurables: readonly Measurable[];
   /** Whom the leader is compared with; null when it is alone: see `contestOf`. */
   against: string | null;
+  /** By id, as if every limit held that cannot be judged; null where all are judged: see `standingsIfHeld`. */
+  ifHeld: Readonly<Record<string, StandingIfHeld>> | null;
   /** Null where only the ranking was asked for. */
   sensitivity: SensitivityOutcome | null;
 }

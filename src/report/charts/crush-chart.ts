@@ -1,8 +1,9 @@
+import { listed } from '../../assess/figures.js';
 import { carefulForceN, severeForceN } from '../../assess/thresholds.js';
 import { bandOf, type ReportContext, roleOf } from '../context.js';
 import type { ChartContent } from '../template/fill-template.js';
 import { bandedWithUnit } from '../words/bands.js';
-import { listed, none, withReading } from '../words/figures.js';
+import { none, withReading } from '../words/figures.js';
 import { brokenLabel, chartContent, rankedLabel } from './chart-content.js';
 
 /** Letters per line beside a chart of half the page's width. */

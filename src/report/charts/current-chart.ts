@@ -1,7 +1,8 @@
 import type { CandidateAssessment, ProtectionOutcome } from '../../assess/assessment.js';
+import { listed } from '../../assess/figures.js';
 import type { ReportContext } from '../context.js';
 import type { ChartContent } from '../template/fill-template.js';
-import { current, listed, none } from '../words/figures.js';
+import { current, none } from '../words/figures.js';
 import { chartContent, rankedLabel, shortened, thinned } from './chart-content.js';
 import { cueBands } from './cue-bands.js';
 

@@ -1,9 +1,10 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
+import { listed } from '../../assess/figures.js';
 import { driveCountOf } from '../../simulate/burdens.js';
 import type { Candidate } from '../../study/study.js';
 import type { ReportContext } from '../context.js';
 import type { ChartContent } from '../template/fill-template.js';
-import { listed, withReading } from '../words/figures.js';
+import { withReading } from '../words/figures.js';
 import { chartContent, rowLabel } from './chart-content.js';
 
 /** What the mass on the body consists of, in the order of the bar. */

@@ -1,8 +1,9 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
+import { listed } from '../../assess/figures.js';
 import { bandOf, type ReportContext, roleOf } from '../context.js';
 import type { ChartContent } from '../template/fill-template.js';
 import { banded, bandedWithUnit } from '../words/bands.js';
-import { duration, listed, withReading } from '../words/figures.js';
+import { duration, withReading } from '../words/figures.js';
 import { brokenLabel, chartContent, rankedLabel } from './chart-content.js';
 
 /** One candidate in minutes; low, middle and high fall together without draws. */

@@ -1,8 +1,9 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
+import { listed } from '../../assess/figures.js';
 import { bandOf, type ReportContext, roleOf } from '../context.js';
 import type { ChartPlace } from '../template/chart-place.js';
 import type { ChartContent } from '../template/fill-template.js';
-import { fixed, listed, withReading } from '../words/figures.js';
+import { fixed, withReading } from '../words/figures.js';
 import { chartContent, rankedLabel, shortened } from './chart-content.js';
 import { placeLabels } from './place-labels.js';
 

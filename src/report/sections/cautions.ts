@@ -1,9 +1,10 @@
 import type { Caution, CautionSeverity } from '../../assess/assessment.js';
+import { listed } from '../../assess/figures.js';
 import { labelOf, type ReportContext } from '../context.js';
 import type { Block, CautionBlock } from '../document.js';
 import type { Filling } from '../template/fill-template.js';
 import { plain, strong } from '../template/inline.js';
-import { counted, listed } from '../words/figures.js';
+import { counted } from '../words/figures.js';
 
 const order: CautionSeverity[] = ['severe', 'caution', 'note'];
 

@@ -1,8 +1,9 @@
+import { listed } from '../../assess/figures.js';
 import { heatHeldChart, heatInShowChart } from '../charts/heat-chart.js';
 import type { ReportContext } from '../context.js';
 import { heatTable } from '../tables/heat-table.js';
 import type { ChartContent, Filling, Values } from '../template/fill-template.js';
-import { listed, withReading } from '../words/figures.js';
+import { withReading } from '../words/figures.js';
 import { present } from './present.js';
 
 /** How warm the drives get; no section when no candidate's heat is known. */

@@ -1,9 +1,10 @@
+import { listed } from '../../assess/figures.js';
 import { massChart } from '../charts/mass-chart.js';
 import { tradeChart, tradeFinding } from '../charts/trade-chart.js';
 import type { ReportContext } from '../context.js';
 import { fitTable } from '../tables/fit-table.js';
 import type { ChartContent, Filling, Values } from '../template/fill-template.js';
-import { counted, listed } from '../words/figures.js';
+import { counted } from '../words/figures.js';
 import { present } from './present.js';
 
 /** What the candidates weigh, whether they fit, what they cost; no section without candidates. */

@@ -1,9 +1,9 @@
+import { listed } from '../../assess/figures.js';
 import { crushChart } from '../charts/crush-chart.js';
 import { pushChart } from '../charts/push-chart.js';
 import type { ReportContext } from '../context.js';
 import { contactTable, fallWords, powerCutsTable } from '../tables/contact-tables.js';
 import type { ChartContent, Filling, Values } from '../template/fill-template.js';
-import { listed } from '../words/figures.js';
 import { present } from './present.js';
 
 /** What falls, what yields and what squeezes; no section without candidates. */

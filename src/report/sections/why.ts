@@ -1,3 +1,4 @@
+import { listed } from '../../assess/figures.js';
 import { currentChart, currentFinding } from '../charts/current-chart.js';
 import { effortChart, effortFinding } from '../charts/effort-chart.js';
 import { energyChart, energyFinding } from '../charts/energy-chart.js';
@@ -5,7 +6,7 @@ import { holdCurrentChart, measuredHoldWords, positionHolders } from '../charts/
 import { voltageChart, voltageFinding } from '../charts/voltage-chart.js';
 import type { ReportContext } from '../context.js';
 import type { ChartContent, Filling, Values } from '../template/fill-template.js';
-import { counted, listed } from '../words/figures.js';
+import { counted } from '../words/figures.js';
 import { present } from './present.js';
 
 /** Page two: where the energy goes, how the pack falls, what drive and wires bear, how sure the hold current is. */

@@ -1,11 +1,12 @@
 import type { CalculationLine, CandidateAssessment } from '../../assess/assessment.js';
+import { listed } from '../../assess/figures.js';
 import { working } from '../../assess/working.js';
 import type { CandidateRun } from '../../simulate/outcome.js';
 import type { ReportContext } from '../context.js';
 import type { Block } from '../document.js';
 import type { Filling, Values } from '../template/fill-template.js';
 import { banded } from '../words/bands.js';
-import { capitalised, counted, listed, readings, trueMinus } from '../words/figures.js';
+import { capitalised, counted, readings, trueMinus } from '../words/figures.js';
 import { resultsAlsoIn } from '../words/restated.js';
 
 /** From data sheet to minutes for who leads and what exists today; one section, left out where nothing is worked. */

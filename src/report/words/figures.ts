@@ -184,12 +184,6 @@ export function counted(count: number, one: string, many = `${one}s`): string {
   return `${count}${joined}${count === 1 ? one : many}`;
 }
 
-/** `a`, `a and b`, `a, b and c`. */
-export function listed(items: string[]): string {
-  if (items.length <= 1) return items.join('');
-  return `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
-}
-
 /** The text as a sentence: a capital first letter and a full stop. */
 export function sentence(text: string): string {
   return capitalised(stopped(text));

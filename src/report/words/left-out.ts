@@ -1,7 +1,7 @@
 import { limitName } from '../../assess/criterion-words.js';
+import { listed } from '../../assess/figures.js';
 import type { LeftOut } from '../../study/choosing.js';
 import { labelOf, type ReportContext } from '../context.js';
-import { listed } from './figures.js';
 import { fieldWords } from './outcome-words.js';
 
 /** What the score leaves out for every candidate, and for want of what; empty when nothing. */

@@ -1,12 +1,13 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
 import { limitName } from '../../assess/criterion-words.js';
+import { listed } from '../../assess/figures.js';
 import {
   decidingPowerCut,
   type EndReason,
   type LockingClass,
   type NominalOutcome,
 } from '../../simulate/outcome.js';
-import { counted, joined, listed } from './figures.js';
+import { counted, joined } from './figures.js';
 
 /** What ended the run on one pack. */
 export const endReasonWords: Record<EndReason, string> = {

@@ -22,7 +22,7 @@ export interface Stands {
 export function parts(
   now: Stands | null,
   worm: Stands,
-  changes: Partial<Pick<VerdictParts, 'changes' | 'measurables' | 'sensitivity'>> & {
+  changes: Partial<Pick<VerdictParts, 'changes' | 'measurables' | 'sensitivity' | 'ifHeld'>> & {
     events?: number | null;
     hourPrice?: number;
     pays?: number;
@@ -76,6 +76,7 @@ export function parts(
     payProbability: () => pays,
     measurables: changes.measurables ?? [],
     against: leader.id === 'now' ? 'worm' : now === null ? null : 'now',
+    ifHeld: changes.ifHeld ?? null,
     sensitivity: changes.sensitivity ?? null,
   };
 }
