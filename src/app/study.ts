@@ -80,7 +80,12 @@ export function assessStudy(
   );
   return {
     ok: true,
-    value: { ...assessment, study, believed: believed === study ? null : believed },
+    // The figures as read, with what the judgement left out of the score for want of a cell.
+    value: {
+      ...assessment,
+      study: { ...study, criteria: assessment.study.criteria },
+      believed: believed === study ? null : believed,
+    },
     issues,
   };
 }

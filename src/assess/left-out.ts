@@ -1,14 +1,15 @@
 import type { CandidateRun } from '../simulate/outcome.js';
 import type { Criterion, ViewWeights } from '../study/choosing.js';
 import type { Study } from '../study/study.js';
-import { blankBehind } from './criterion-values.js';
+import { blankBehind, type Judged } from './criterion-values.js';
+import { limitsOf, passesAll } from './limits.js';
 
 /**
  * The study with no weight on criteria that a blank cell keeps from being known for a candidate.
  *
  * A blank worth nothing would speak against whoever left it, and for the drive of today, about which most is known; a
  * middle value would be a guess that decides. So such a criterion counts for nobody until the cell is filled in, and
- * the others share the weight.
+ * the others share the weight. A drive that cannot do the job at all has no say in this.
  * @param runs one for each candidate
  */
 export function leaveOutBlanks(study: Study, runs: readonly CandidateRun[]): Study {
@@ -39,9 +40,17 @@ function counting(given: Criterion, study: Study, runs: readonly CandidateRun[])
 }
 
 function blanksBehind(id: Criterion['id'], study: Study, runs: readonly CandidateRun[]) {
-  return study.candidates.flatMap((candidate) => {
+  const all = study.candidates.flatMap((candidate) => {
     const run = runs.find((one) => one.id === candidate.id);
-    const field = run === undefined ? null : blankBehind(id, { study, candidate, run });
-    return field === null ? [] : [{ candidate: candidate.id, field }];
+    return run === undefined ? [] : [{ study, candidate, run }];
+  });
+  const serving = all.filter(canServe);
+  return (serving.length > 0 ? serving : all).flatMap((judged) => {
+    const field = blankBehind(id, judged);
+    return field === null ? [] : [{ candidate: judged.candidate.id, field }];
   });
 }
+
+/** Whether it can do the job at all: what cannot is no choice, and its blanks must not decide between the others. */
+const canServe = (judged: Judged): boolean =>
+  passesAll(limitsOf({ ...judged, study: { ...judged.study, criteria: [] } })) !== false;

@@ -9,6 +9,14 @@ const context = { version: '0', inputHash: '', inputs: [] };
 const drives = [candidate('now'), candidate('other', { priceMoney: null })];
 const both = study(drives, criteria, { baselineId: 'now' });
 const runs = [run('now', { cost: 0 }), run('other', { cost: null })];
+/** It stands still where it should move. */
+const cannotMove = {
+  code: 'moves',
+  position: 0,
+  reason: 'it stands still',
+  value: null,
+  limit: null,
+} as const;
 const cost = (of: ReturnType<typeof leaveOutBlanks>) => of.criteria.find(({ id }) => id === 'cost')!;
 
 describe('a price that only one candidate lacks', () => {
@@ -38,6 +46,13 @@ describe('a price that only one candidate lacks', () => {
         /^price of other: .* while it is blank, the score leaves out cost for every candidate$/,
       ),
     ]);
+  });
+
+  it('counts for the others where the one that lacks it cannot do the job', () => {
+    const stuck = run('other', { cost: null }, { failures: [cannotMove] });
+    expect(cost(leaveOutBlanks(both, [runs[0]!, stuck]))).toEqual(cost(both));
+    const allStuck = [run('now', { cost: 0 }, { failures: [cannotMove] }), stuck];
+    expect(cost(leaveOutBlanks(both, allStuck)).weightScore).toBe(0);
   });
 
   it('takes it out of the weights of others too', () => {
