@@ -72,6 +72,10 @@ export function eventNeeds(
   return { packCount: joinedCount * packCount, swapCount, swapWorkTimeS: swapCount * swapS, darkS };
 }
 
+/** Whether anything says how long a show has to last: without, one pack does for every drive and none saves any. */
+export const canValueEvents = ({ day, targetRuntimeS }: Study): boolean =>
+  day.length > 0 || targetRuntimeS !== null;
+
 /** What a change takes, once. null = not known. */
 export interface ChangeEffort {
   costMoney: number | null;
@@ -194,6 +198,9 @@ function sentenceOf(study: Study, told: Omit<BreakEven, 'sentence'>): string {
   const money = (amount: number) => `${plain(amount)} ${study.about.currency}`.trim();
   const { investmentMoney, valuePerEventMoney, eventCount, yearCount } = told;
   if (investmentMoney === null) return 'Whether it pays is not known: its cost or its hours are not given.';
+  if (!canValueEvents(study)) {
+    return 'Whether it pays is not known: without a target runtime or a day no packs, swaps and minutes can be counted.';
+  }
   if (eventCount === 0) return 'It pays at once: it takes nothing beyond the packs that need not be bought.';
   if (eventCount === null)
     return `It takes ${money(investmentMoney)} and never pays for itself in packs, swaps and minutes.`;

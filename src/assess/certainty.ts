@@ -111,6 +111,11 @@ export interface RatedChange extends LesserChange {
    * where the leader gains nothing.
    */
   leaderGainRatio: number | null;
+  /**
+   * Share of draws in which every limit holds with it and it gains seven tenths or more of what the leader would; null
+   * without draws, and where the leader is the drive of today.
+   */
+  replaceProbability: number | null;
 }
 
 /** Gains over the draws, each positive when the change helps. */

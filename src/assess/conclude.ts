@@ -119,6 +119,7 @@ function sure(found: Assessment, parts: Parts): Assessment {
   const { orderChanges = null, runDownBands = [] } = further?.() ?? {};
   const worths = measurables.map(({ worth }) => worth);
   const sensitivity = orderChanges && { ...orderChanges, measureFirst: worths };
+  let probabilityOfPay: number | null = null;
   const verdictParts: VerdictParts = {
     study,
     ranked: candidates,
@@ -127,10 +128,7 @@ function sure(found: Assessment, parts: Parts): Assessment {
     baseline,
     changes,
     breakEven: paid,
-    payProbability: () =>
-      baseline === null
-        ? 0
-        : payProbability(study, baseline, leader, parts.draws.ensemble, parts.drawn, patientEvents),
+    payProbability: () => (probabilityOfPay ??= payingOf(parts, baseline, leader)),
     measurables,
     against: pair[1] ?? null,
     ifHeld: standingsIfHeld(parts.drawn),
@@ -167,6 +165,15 @@ function sure(found: Assessment, parts: Parts): Assessment {
     breakEven: paid,
     nextMeasurements: adviceFrom(measurables, study, labelsOf(candidates), pair),
   };
+}
+
+function payingOf(
+  { study, draws, drawn }: Parts,
+  baseline: CandidateAssessment | null,
+  leader: CandidateAssessment,
+): number {
+  if (baseline === null) return 0;
+  return payProbability(study, baseline, leader, draws.ensemble, drawn, patientEvents);
 }
 
 /** The conclusion where measured and believed agree in too few draws: nominal figures, and that said. */

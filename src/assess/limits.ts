@@ -4,6 +4,7 @@ import type { Criterion, Limit } from '../study/choosing.js';
 import type { Space } from '../study/feature.js';
 import type { LimitOutcome } from './assessment.js';
 import { criterionValue, type Judged } from './criterion-values.js';
+import { volts } from './figures.js';
 
 export { passesAll } from './choosing/rank-order.js';
 
@@ -48,10 +49,25 @@ function criterionLimit(id: Criterion['id'], limit: Limit, judged: Judged): Limi
   return { ...head, value, passes: margin >= 0, margin };
 }
 
-function voltageLimit({ run }: Judged): LimitOutcome {
+/** What a drive bears is assumed where it is not given: enough to pass by, and no ground to rule it out. */
+function voltageLimit({ study, candidate, run }: Judged): LimitOutcome {
   const { busVoltageV, maximumVoltageV } = run.nominal;
   const head = { criterion: 'voltage', direction: 'at-most', value: busVoltageV } as const;
   const margin = marginOf(busVoltageV, { direction: 'at-most', bound: maximumVoltageV });
+  const isAssumed = study.provenance.some(
+    ({ path, origin }) => origin === 'assumed' && path === `candidates.${candidate.id}.sheet.maximumVoltageV`,
+  );
+  if (margin < 0 && isAssumed) {
+    const reason = `${volts(busVoltageV)} where ${volts(maximumVoltageV)} is assumed to be borne`;
+    return {
+      ...head,
+      limit: maximumVoltageV,
+      passes: null,
+      margin: null,
+      missing: 'maximum_voltage',
+      reason,
+    };
+  }
   return { ...head, limit: maximumVoltageV, passes: margin >= 0, margin };
 }
 

@@ -10,6 +10,9 @@ export const likelyFrom = 0.75;
 /** Share of draws from which a lesser change passes surely enough; a nominal pass in fewer is one on paper. (M25) */
 export const surePassFrom = 0.8;
 
+/** A lesser change has to reach so much of what the leader would gain in score. (M25) */
+export const enoughGain = 0.7;
+
 /** Quasi-static forces on a person from which to be careful, and from which it is severe. */
 export const carefulForceN = cited(
   65,

@@ -29,13 +29,16 @@ const scales: Partial<Record<CriterionId, readonly [worthless: string, worthFull
 const weights: Partial<Record<CriterionId, string>> = {
   runtime: '4',
   body_mass: '2',
+  cue_fidelity: '2',
   rework_hours: '2',
   cost: '1',
   fall_energy: '1',
 };
 
-/** Criteria that carry a limit when there is no criteria.csv; the ratio is the torque margin's. */
-const defaultTorqueMargin = '1.3';
+/** Limits when there is no criteria.csv. A cue five times too slow is another cue, however long the pack lasts. */
+const leastRatios = { cue_fidelity: '0.2', torque_margin: '1.3' } as const satisfies Partial<
+  Record<CriterionId, string>
+>;
 
 /** Rows about choosing. */
 export function criteriaAssumptions(): AssumptionRow[] {
@@ -73,13 +76,8 @@ export function criteriaAssumptions(): AssumptionRow[] {
       '1.5',
       'when a target runtime is given',
     ),
-    row(
-      'criterion',
-      'torque_margin',
-      'at_least',
-      'ratio',
-      defaultTorqueMargin,
-      'when there is no criteria.csv',
+    ...Object.entries(leastRatios).map(([id, least]) =>
+      row('criterion', id, 'at_least', 'ratio', least, 'when there is no criteria.csv'),
     ),
   ];
 }

@@ -1,5 +1,5 @@
 import { formatQuantity } from '../quantity/format.js';
-import { type Criterion, type CriterionId, criterionIds } from '../study/choosing.js';
+import { type Criterion, type CriterionId, criterionIds, type Limit } from '../study/choosing.js';
 import { criterionFacts } from '../study/choosing-fields.js';
 import { defaultWeighted } from './criteria-assumptions.js';
 import type { Assumptions } from './read-assumptions.js';
@@ -40,7 +40,7 @@ export function scaleOf(
   return { worthless, worthFull, note: `worth 0 at ${shown(worthless)}, 1 at ${shown(worthFull)}: ${why}` };
 }
 
-/** The criteria when there is no criteria.csv: weights on what most makers care about, and three limits. */
+/** The criteria when there is no criteria.csv: weights on what most makers care about, and four limits. */
 export function defaultCriteria(targetRuntimeS: number | null, assumptions: Assumptions): Criterion[] {
   const weighted = criterionIds
     .filter((id) => defaultWeighted.includes(id))
@@ -48,10 +48,15 @@ export function defaultCriteria(targetRuntimeS: number | null, assumptions: Assu
       const scale = scaleOf(id, targetRuntimeS, assumptions)!;
       const weightScore = assumptions.of('criterion', id, 'weight').value as number;
       const { worthless, worthFull, note } = scale;
-      return { id, weightScore, worthless, worthFull, must: null, origin: 'assumed', note };
+      const must = id === 'cue_fidelity' ? leastOf(id, assumptions) : null;
+      return { id, weightScore, worthless, worthFull, must, origin: 'assumed', note };
     });
-  const margin = assumptions.of('criterion', 'torque_margin', 'at_least').value as number;
-  return [...weighted, limit('fits', 1), limit('voltage', 1), limit('torque_margin', margin)];
+  const { bound } = leastOf('torque_margin', assumptions);
+  return [...weighted, limit('fits', 1), limit('voltage', 1), limit('torque_margin', bound)];
+}
+
+function leastOf(id: CriterionId, assumptions: Assumptions): Limit {
+  return { direction: 'at-least', bound: assumptions.of('criterion', id, 'at_least').value as number };
 }
 
 function limit(id: CriterionId, bound: number): Criterion {

@@ -6,6 +6,7 @@ import { plainPack, plainStudy } from '../simulate/plain-study.js';
 import { run } from './hand-made.js';
 
 const study = plainStudy({
+  targetRuntimeS: 3600,
   hourPriceMoney: 12,
   eventsPerYearCount: 5,
   packsCarriedCount: 2,
@@ -66,6 +67,16 @@ describe('break-even', () => {
     expect(unknown.sentence).toMatch(/not known/);
   });
 
+  it('is not known where nothing says how long a show lasts: no pack is saved then, whatever the drive', () => {
+    const endless = { ...study, targetRuntimeS: null, day: [] };
+    expect(breakEven(endless, today, today, effort).sentence).toMatch(
+      /^Whether it pays is not known: without/,
+    );
+    expect(breakEven({ ...endless, targetRuntimeS: 3600 }, today, today, effort).sentence).toMatch(
+      /never pays/,
+    );
+  });
+
   it('the chart starts at the investment and crosses zero at the break-even', () => {
     const { series, eventCount } = breakEven(study, today, better, effort);
     expect(series.balancesMoney[0]).toBeCloseTo(-180, 12);
@@ -86,7 +97,7 @@ describe('what an event needs', () => {
       swapWorkTimeS: 600,
       darkS: 0,
     });
-    expect(eventNeeds(study, nominal, null).packCount).toBe(1);
+    expect(eventNeeds({ ...study, targetRuntimeS: null }, nominal, null).packCount).toBe(1);
   });
 
   it('a pair side by side counts as two packs and one swap', () => {

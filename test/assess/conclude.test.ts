@@ -218,7 +218,10 @@ describe('demo one with what was measured', { timeout: 120_000 }, () => {
       measured: [{ quantity: 'runtime', value: 60000, halfWidth: 600, note: '' }],
     } as Study;
     const { verdict, certainty, candidates, nextMeasurements } = concluded(wrong, 'ranking');
-    expect(verdict.confidence).toMatchObject({ probability: null, word: 'open' });
+    expect(verdict).toMatchObject({ kind: 'measure first', confidence: { probability: null, word: 'open' } });
+    expect(verdict.sentence).toMatch(
+      /^Check the measured runtime first: .* cannot both be right\. As the figures stand/,
+    );
     expect(certainty!.calibration!.contradiction).not.toBeNull();
     expect(candidates.every(({ uncertain }) => Object.keys(uncertain).length === 0)).toBe(true);
     expect(certainty!.candidates['servo-now']).toMatchObject({

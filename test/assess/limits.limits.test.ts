@@ -3,6 +3,7 @@ import type { Judged } from '../../src/assess/criterion-values.js';
 import { limitsOf, marginOf, passesAll } from '../../src/assess/limits.js';
 import type { CandidateRun } from '../../src/simulate/outcome.js';
 import type { Criterion, Limit } from '../../src/study/choosing.js';
+import type { Study } from '../../src/study/study.js';
 import { candidate, criterion, run, study } from './hand-made.js';
 
 const atLeast = (bound: number) => ({ direction: 'at-least', bound }) as const;
@@ -60,6 +61,16 @@ describe('hard limits', () => {
   it('a criterion that repeats fit or voltage does not count twice', () => {
     const criteria = [criterion('fits', 0, null, atLeast(1)), criterion('voltage', 0, null, atLeast(1))];
     expect(limitsOf(judged(criteria, run('a')))).toHaveLength(2);
+  });
+
+  it('a voltage that is only assumed to be borne passes a drive, and rules none out', () => {
+    const assumedOf = (busVoltageV: number) => {
+      const of = judged([], run('a', { busVoltageV, maximumVoltageV: 7.5 }));
+      const provenance = [{ path: 'candidates.a.sheet.maximumVoltageV', origin: 'assumed' }];
+      return limit({ ...of, study: { ...of.study, provenance } as Study }, 'voltage');
+    };
+    expect(assumedOf(7.4)).toMatchObject({ passes: true });
+    expect(assumedOf(8.4)).toMatchObject({ passes: null, missing: 'maximum_voltage', limit: 7.5 });
   });
 
   it('the voltage margin is the headroom under the highest voltage the drive bears', () => {

@@ -66,6 +66,7 @@ function change(
     },
     passProbability: figures.passes === false ? 0.2 : 0.88,
     leaderGainRatio: figures.score / 0.34,
+    replaceProbability: 0.8,
   };
 }
 

@@ -5,11 +5,14 @@ import type { CandidateRun } from '../../simulate/outcome.js';
 import type { Candidate, Study } from '../../study/study.js';
 import type { LimitOutcome } from '../assessment.js';
 import type { ChangeGainBands, RatedChange } from '../certainty.js';
+import { tier } from '../choosing/drawn-worths.js';
 import type { LesserChange, LesserChanges } from '../lesser-changes/lesser-change.js';
 import type { Proposal } from '../lesser-changes/proposal.js';
 import { proposalOf } from '../lesser-changes/proposal-of.js';
+import { enoughGain } from '../thresholds.js';
 import { valueAt } from '../value-at-path.js';
-import { bandOf, quantileOf } from './bands.js';
+import { bandOf, quantileOf, shareOf } from './bands.js';
+import type { DrawnLimits } from './drawn-limits.js';
 import { type DrawnStudy, drawnStudy, utilitiesOf } from './drawn-study.js';
 
 /** Draws on which each change is tried: a part of those of the study, so that before and after are compared draw by draw. */
@@ -58,6 +61,7 @@ const unrated = (change: LesserChange): RatedChange => ({
   gainBands: null,
   passProbability: null,
   leaderGainRatio: null,
+  replaceProbability: null,
 });
 
 /** The first draws of the drive of today as it is. */
@@ -68,6 +72,9 @@ interface BaselineDraws {
   /** Mean of its score where all limits hold, else 0, and of the leader's; NaN where the leader is the same drive. */
   utilityScore: number;
   leaderUtilityScore: number;
+  /** The same draw by draw; the leader's null where it is the same drive. */
+  utilities: Float64Array;
+  leaderUtilities: Float64Array | null;
 }
 
 function baselineDraws({ baseline, ensemble, drawn, leaderId }: RatingParts): BaselineDraws {
@@ -75,13 +82,15 @@ function baselineDraws({ baseline, ensemble, drawn, leaderId }: RatingParts): Ba
   const drawCount = Math.min(mostDraws, ensemble.drawCount);
   const utilities = utilitiesOf(drawn);
   const first = (column: Float64Array) => column.subarray(0, drawCount);
+  const leaderUtilities = leaderId === null ? null : first(utilities[drawn.candidateIds.indexOf(leaderId)]!);
   return {
     drawCount,
     columns: ensemble.outcomes[index]!.map(first),
     scores: first(drawn.scores[index]!),
     utilityScore: mean([...first(utilities[index]!)]),
-    leaderUtilityScore:
-      leaderId === null ? Number.NaN : mean([...first(utilities[drawn.candidateIds.indexOf(leaderId)]!)]),
+    leaderUtilityScore: leaderUtilities === null ? Number.NaN : mean([...leaderUtilities]),
+    utilities: first(utilities[index]!),
+    leaderUtilities,
   };
 }
 
@@ -90,7 +99,7 @@ function rating(
   proposal: Proposal,
   parts: RatingParts,
   base: BaselineDraws,
-): Pick<RatedChange, 'gainBands' | 'passProbability' | 'leaderGainRatio'> {
+): Pick<RatedChange, 'gainBands' | 'passProbability' | 'leaderGainRatio' | 'replaceProbability'> {
   const columns = drawnWith(proposal, parts, base.drawCount);
   const runtimes = columns[outcomeIndex.runtimeS]!.map((timeS) => (Number.isNaN(timeS) ? 0 : timeS)).sort();
   const figures = {
@@ -108,12 +117,21 @@ function rating(
     drawCount: base.drawCount,
     outcomes: [columns],
   });
-  const gained = mean([...utilitiesOf(drawn)[0]!]) - base.utilityScore;
+  const utilities = utilitiesOf(drawn)[0]!;
+  const gained = mean([...utilities]) - base.utilityScore;
   const toGain = base.leaderUtilityScore - base.utilityScore;
+  const passes = ({ tiers }: DrawnLimits, draw: number) => tiers[draw] === tier.passes;
   return {
     gainBands: gainBands(base, columns, drawn.scores[0]!),
     passProbability: drawn.limits[0]!.passProbability,
     leaderGainRatio: toGain > 1e-9 ? gained / toGain : null,
+    replaceProbability:
+      base.leaderUtilities === null
+        ? null
+        : shareOf(base.drawCount, (draw) => {
+            const wanted = enoughGain * (base.leaderUtilities![draw]! - base.utilities[draw]!);
+            return passes(drawn.limits[0]!, draw) && utilities[draw]! - base.utilities[draw]! >= wanted;
+          }),
   };
 }
 

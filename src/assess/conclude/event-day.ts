@@ -54,7 +54,7 @@ export function breakEvenBetween(
 }
 
 /** Draws for which the day is planned anew. */
-const plannedDraws = 64;
+const plannedDraws = 256;
 
 /**
  * Share of draws in which one drive comes before another and the change pays within so many events: the day planned

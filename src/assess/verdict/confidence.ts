@@ -1,5 +1,7 @@
 import { inDraws, surenessWord } from '../certainty/sureness.js';
 import type { Confidence } from '../certainty.js';
+import { percent } from '../figures.js';
+import { enoughGain } from '../thresholds.js';
 import { type Decision, patientEvents } from './decide.js';
 import { labelsOf } from './labels.js';
 import { beatsToday } from './open-limits.js';
@@ -41,7 +43,7 @@ function groundOf(decision: Decision, parts: VerdictParts): Ground {
       ? passes
       : {
           probability: ofLeader.leadProbability,
-          claim: `${label(leader.id)} leads with your weights`,
+          claim: `${label(leader.id)} leads with ${weightsOf(parts)}`,
           ifHeld: parts.ifHeld?.[leader.id]?.leadProbability ?? ofLeader.leadProbability,
         };
   switch (decision.kind) {
@@ -51,14 +53,21 @@ function groundOf(decision: Decision, parts: VerdictParts): Ground {
         claim: `${label(nearest.id)}, the nearest, fails a limit`,
       };
     case 'measure first':
-      return decision.measurement === null && decision.hidden === null
+      if (decision.measurement !== null) return leads;
+      if (decision.hidden === 'supply of today')
+        return { probability: null, claim: 'How it is fed is not known' };
+      return decision.hidden === null
         ? { probability: null, claim: 'A figure is missing without which no candidate can be judged in full' }
         : leads;
-    case 'keep with a lesser change':
-      return {
-        probability: decision.change.passProbability,
-        claim: `${label(leader.isBaseline ? leader.id : (baseline?.id ?? leader.id))} passes every limit with it`,
-      };
+    case 'keep with a lesser change': {
+      const passesWithIt = `${label(baseline?.id ?? leader.id)} passes every limit with it`;
+      return decision.because === 'only way'
+        ? { probability: decision.change.passProbability, claim: passesWithIt }
+        : {
+            probability: decision.change.replaceProbability,
+            claim: `${passesWithIt} and gains ${percent(enoughGain)} or more of what ${label(leader.id)} would`,
+          };
+    }
     case 'choose':
       return decision.because === 'only hope' ? passes : leads;
     default:
@@ -76,3 +85,7 @@ function groundOf(decision: Decision, parts: VerdictParts): Ground {
   }
   return { probability: 1 - beats, claim: `${today} does no worse than ${better}` };
 }
+
+/** Whose weights they are: without any of the user's nobody may call them theirs. */
+const weightsOf = ({ study }: VerdictParts): string =>
+  study.criteria.some(({ origin }) => origin === 'given') ? 'your weights' : 'the weights assumed';

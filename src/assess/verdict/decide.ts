@@ -1,15 +1,18 @@
 import type { CandidateAssessment } from '../assessment.js';
+import { canValueEvents } from '../break-even.js';
 import type { RatedChange, VerdictKind, WorthOfMeasuring } from '../certainty.js';
-import { likelyFrom, surePassFrom } from '../thresholds.js';
+import { enoughGain, likelyFrom, surePassFrom } from '../thresholds.js';
 import { beatsToday, hiddenLeader, type OpenContender } from './open-limits.js';
 import { leastPass, type VerdictParts } from './verdict-parts.js';
 
 /** Score that measuring must be worth to come first. (M25) */
 const worthMeasuring = 0.02;
 
-/** A lesser change has to reach so much of the leader's gain, at so much of its hours. (M25) */
-const enoughGain = 0.7;
+/** A lesser change may take so much of the leader's hours. (M25) */
 const fewHours = 0.5;
+
+/** Share of draws from which a change more likely pays than not. */
+const likelyPays = 0.5;
 
 /** Events in which a redesign has to pay. (M25) */
 export const patientEvents = 10;
@@ -21,13 +24,16 @@ export type Decision =
   | { kind: 'measure first'; measurement: WorthOfMeasuring }
   /** A blank stands before everything that could be measured; hidden behind it may be who would lead. */
   | { kind: 'measure first'; measurement: null; hidden: OpenContender | null }
-  | { kind: 'keep with a lesser change'; change: RatedChange }
+  /** The drive of today would not bear its pack, and how it is fed was left blank. */
+  | { kind: 'measure first'; measurement: null; hidden: 'supply of today' }
+  | { kind: 'keep with a lesser change'; because: 'most of the gain' | 'only way'; change: RatedChange }
   | { kind: 'keep'; because: 'best' | 'not sure enough' | 'does not pay' | 'only hope' }
   | { kind: 'choose'; because: 'leads' | 'only hope' };
 
 /** The first of the five that applies, in their order; without a drive of today the best is chosen. (M25) */
 export function decide(parts: VerdictParts): Decision {
   return (
+    feeding(parts) ??
     nothingPasses(parts) ??
     filling(parts) ??
     measuring(parts) ??
@@ -37,18 +43,29 @@ export function decide(parts: VerdictParts): Decision {
   );
 }
 
-/** (1) Nothing passes on its figures, or only on its figures: chance is left, or nothing. */
+/** Before all: a drive in use that could not be, by a blank alone, says that the study is not that of the feature. */
+function feeding({ study, baseline }: VerdictParts): Decision | null {
+  if (baseline === null) return null;
+  const failed = baseline.limits.filter(({ passes }) => passes === false);
+  const supply = study.provenance.find(({ path }) => path === `candidates.${baseline.id}.sheet.supply`);
+  return failed.length === 1 && failed[0]!.criterion === 'voltage' && supply?.origin === 'assumed'
+    ? { kind: 'measure first', measurement: null, hidden: 'supply of today' }
+    : null;
+}
+
+/** (1) Nothing passes, or only on its figures: a blank, a lesser change, chance is left, or nothing. */
 function nothingPasses(parts: VerdictParts): Decision | null {
   const { ranked, leader, certainty } = parts;
-  if (ranked.some(({ passes }) => passes === true)) {
-    return isHopeless(parts) ? { kind: 'none of these' } : null;
-  }
+  const passing = (id: string) => certainty.candidates[id]!.passProbability ?? 0;
+  const passesOnPaper = ranked.some(({ passes }) => passes === true);
+  if (passesOnPaper && ranked.some(({ id }) => passing(id) >= leastPass)) return null;
   // A figure is missing: what it would say is the first thing to find out.
   if (ranked.some(({ passes }) => passes === null)) {
     return { kind: 'measure first', measurement: null, hidden: null };
   }
-  const chance = certainty.candidates[leader.id]!.passProbability ?? 0;
-  if (chance < leastPass) return { kind: 'none of these' };
+  if (passing(leader.id) < leastPass) {
+    return rescue(parts) ?? { kind: 'none of these' };
+  }
   const kind: VerdictKind = leader.isBaseline
     ? 'keep'
     : ranked.some(({ isBaseline }) => isBaseline)
@@ -57,14 +74,16 @@ function nothingPasses(parts: VerdictParts): Decision | null {
   return { kind, because: 'only hope' };
 }
 
-/** Whether everything is judged, and neither a candidate nor a lesser change passes in half of the draws. */
-function isHopeless({ ranked, certainty, changes }: VerdictParts): boolean {
-  const isUnlikely = ({ passProbability }: { passProbability: number | null }) =>
-    passProbability !== null && passProbability < leastPass;
-  return (
-    ranked.every(({ id }) => isUnlikely(certainty.candidates[id]!)) &&
-    !changes.some(({ passProbability }) => (passProbability ?? 0) >= leastPass)
-  );
+/** What is sure enough is as good as surer: then the work decides. */
+const sureness = ({ passProbability }: RatedChange): number => Math.min(passProbability ?? 0, surePassFrom);
+
+/** The lesser change that makes the drive of today pass, where nothing else does. */
+function rescue({ changes, baseline }: VerdictParts): Decision | null {
+  if (baseline === null) return null;
+  const [change] = changes
+    .filter(({ passes, passProbability }) => passes === true && (passProbability ?? 0) >= leastPass)
+    .sort((a, b) => sureness(b) - sureness(a) || a.burden.workTimeS - b.burden.workTimeS);
+  return change === undefined ? null : { kind: 'keep with a lesser change', because: 'only way', change };
 }
 
 /** Before (2): nothing drawn says what a blank hides, and filling it in costs least of all. */
@@ -103,19 +122,20 @@ function lesser({ leader, changes }: VerdictParts): Decision | null {
   const [change] = [...enough].sort(
     (a, b) => a.burden.workTimeS - b.burden.workTimeS || (b.leaderGainRatio ?? 0) - (a.leaderGainRatio ?? 0),
   );
-  return change === undefined ? null : { kind: 'keep with a lesser change', change };
+  return change === undefined
+    ? null
+    : { kind: 'keep with a lesser change', because: 'most of the gain', change };
 }
 
 /** (4) Better, surely enough, and it pays; (5) else everything stays as it is. */
 function redesign(parts: VerdictParts): Decision {
-  const { study, leader, baseline, breakEven } = parts;
+  const { study, leader, baseline } = parts;
   if (baseline === null || leader.isBaseline) return { kind: 'keep', because: 'best' };
   if (beatsToday(parts) < likelyFrom) return { kind: 'keep', because: 'not sure enough' };
-  // What breaks a hard limit cannot stay for want of money, and where no hour has a price none is asked to return.
-  const mustPay = baseline.passes !== false && study.hourPriceMoney > 0;
-  const events = breakEven?.eventCount ?? null;
-  const pays = events !== null && events <= patientEvents;
-  return mustPay && !pays
+  // What breaks a hard limit cannot stay for want of money, and where no hour has a price, or nothing says what an
+  // event needs, none is asked to return.
+  const mustPay = baseline.passes !== false && study.hourPriceMoney > 0 && canValueEvents(study);
+  return mustPay && parts.payProbability() < likelyPays
     ? { kind: 'keep', because: 'does not pay' }
     : { kind: 'redesign', because: 'better' };
 }

@@ -1,8 +1,8 @@
 import type { Study } from '../../study/study.js';
 import type { Assessment, CandidateAssessment } from '../assessment.js';
 import type { CalibrationOutcome, Verdict, VerdictKind } from '../certainty.js';
-import { countText } from '../figures.js';
-import { large } from './labels.js';
+import { countText, listed } from '../figures.js';
+import { large, small } from './labels.js';
 
 /** The verdict where nothing was drawn: the nominal answer, and nothing said of how sure it is. */
 export function nominalVerdict(
@@ -13,7 +13,7 @@ export function nominalVerdict(
   const first = ranked[0];
   const leader = first?.passes === true ? first : null;
   return {
-    kind: kindOf(study, leader),
+    kind: kindOf(study, leader, first),
     leader: leader?.id ?? null,
     change: [],
     sentence: answer.sentence,
@@ -27,8 +27,13 @@ export function nominalVerdict(
   };
 }
 
-function kindOf({ baselineId }: Study, leader: CandidateAssessment | null): VerdictKind {
-  if (leader === null) return 'none of these';
+function kindOf(
+  { baselineId }: Study,
+  leader: CandidateAssessment | null,
+  first: CandidateAssessment | undefined,
+): VerdictKind {
+  // What is not judged has not failed.
+  if (leader === null) return first?.passes === null ? 'measure first' : 'none of these';
   if (baselineId === null) return 'choose';
   return leader.isBaseline ? 'keep' : 'redesign';
 }
@@ -45,8 +50,13 @@ export function unsureVerdict(
     contradiction === null
       ? `what was measured and what is believed of the inputs agree in too few draws, worth ${count} of ${countText(comparedDrawCount)}`
       : 'what was measured and what is computed cannot both be right';
+  const nominal = nominalVerdict(study, ranked, answer);
+  const read = listed(study.measured.map(({ quantity }) => quantity.replaceAll('_', ' ')));
   return {
-    ...nominalVerdict(study, ranked, answer),
+    ...nominal,
+    // No advice rests on figures that what was seen speaks against.
+    kind: 'measure first',
+    sentence: `Check the measured ${read} first: ${why}. As the figures stand: ${small(answer.sentence)}`,
     confidence: {
       probability: null,
       word: 'open',

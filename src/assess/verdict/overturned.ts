@@ -4,7 +4,7 @@ import { percent } from '../figures.js';
 import { fieldWords, labelsOf } from './labels.js';
 import { blankFields, openContenders, openLimits } from './open-limits.js';
 import { measured } from './sentence.js';
-import type { VerdictParts } from './verdict-parts.js';
+import { leastPass, type VerdictParts } from './verdict-parts.js';
 
 /** Most flips that are told. */
 const toldFlips = 3;
@@ -23,7 +23,9 @@ const visibleWeight = 0.005;
 
 /** What would overturn the answer, the likeliest first: values of inputs, a measurement, other weights. */
 export function overturnedBy(parts: VerdictParts): string[] {
-  const { sensitivity, leader } = parts;
+  const { sensitivity, leader, certainty } = parts;
+  // Where not even the leader passes, who is ahead among those that fail is no answer to overturn.
+  if ((certainty.candidates[leader.id]!.passProbability ?? 1) < leastPass) return blanks(parts);
   // Found with every figure as it stands, which is another question where the draws have another leader.
   const asItStands = sensitivity !== null && sensitivity.leader === leader.id;
   const values = asItStands ? flips(parts) : [];
@@ -46,9 +48,11 @@ function blanks(parts: VerdictParts): string[] {
     );
 }
 
+/** Values at which the order turns; where most draws lie beyond, the draws have spoken already. */
 function flips({ ranked, sensitivity }: VerdictParts): string[] {
   const label = labelsOf(ranked);
-  return (sensitivity?.flips ?? []).slice(0, toldFlips).map((flip) => {
+  const told = (sensitivity?.flips ?? []).filter(({ beyondProbability }) => beyondProbability <= 0.5);
+  return told.slice(0, toldFlips).map((flip) => {
     const owner = flip.owner === null ? '' : ` of ${label(flip.owner)}`;
     const way = flip.value > flip.nominal ? 'or more' : 'or less';
     return `If the ${fieldWords(flip.field)}${owner} is ${flip.shown} ${way} instead of ${flip.nominalShown}, ${label(flip.leaderBeyond)} leads; this holds in ${inDraws(flip.beyondProbability)} of the draws.`;

@@ -6,7 +6,7 @@ import type { Band } from '../certainty.js';
 import { hours, mass, minutes, plain, watts } from '../figures.js';
 import type { Decision } from './decide.js';
 import { labelsOf, small } from './labels.js';
-import { beatProbability, tiedWithLeader, type VerdictParts } from './verdict-parts.js';
+import { beatProbability, leastPass, tiedWithLeader, type VerdictParts } from './verdict-parts.js';
 
 /** Most reasons that are told. */
 const told = 5;
@@ -35,6 +35,8 @@ const contending = 0.1;
 /** Who else leads how often, and who is tied with the leader. */
 function contenders(parts: VerdictParts): string[] {
   const { ranked, leader, certainty } = parts;
+  // Where not even the leader passes, those ahead in a draw are ahead among failures.
+  if ((certainty.candidates[leader.id]!.passProbability ?? 1) < leastPass) return [];
   const label = labelsOf(ranked);
   const leads = (id: string) => certainty.candidates[id]!.leadProbability ?? 0;
   const others = ranked
@@ -59,7 +61,7 @@ function withChange(decision: Decision): string[] {
   if (decision.kind !== 'keep with a lesser change') return [];
   const { title, passProbability, gainBands } = decision.change;
   const runtime = gainBands?.runtimeS ?? null;
-  const longer = runtime === null ? '' : ` and one pack lasts ${range(runtime, minutes)} longer`;
+  const longer = runtime === null ? '' : ` and a charge lasts ${range(runtime, minutes)} longer`;
   return [
     `With ${small(title)} every limit holds in ${inDraws(passProbability ?? 0)} of the draws${longer}; in gains of score a draw that breaks a limit counts nothing.`,
   ];

@@ -1,6 +1,7 @@
+import { canValueEvents } from '../break-even.js';
 import { inDraws } from '../certainty/sureness.js';
 import { counted, decimal, hours, percent } from '../figures.js';
-import type { Decision } from './decide.js';
+import { type Decision, patientEvents } from './decide.js';
 import { fieldWords, labelsOf, small } from './labels.js';
 import { beatsToday, blankFields, openLimits } from './open-limits.js';
 import { nearestToPassing, tiedWithLeader, type VerdictParts } from './verdict-parts.js';
@@ -18,6 +19,9 @@ export function verdictSentence(decision: Decision, parts: VerdictParts): string
     case 'none of these':
       return noneSentence(parts);
     case 'measure first':
+      if (decision.measurement === null && decision.hidden === 'supply of today') {
+        return `Say first how ${today}, the drive of today, is fed: its supply is blank, and straight from the pack it would get more volts than it bears, which alone rules it out; if it has a regulator, everything is another matter.`;
+      }
       if (decision.measurement === null && decision.hidden !== null) {
         const { candidate, leadProbability } = decision.hidden;
         return `Fill in first what ${label(candidate.id)} lacks (${blankFields(candidate)}): if it then keeps its limit of ${openLimits(candidate)}, it leads in ${inDraws(leadProbability)} of the draws; until then ${better} leads in ${leading}.`;
@@ -26,7 +30,9 @@ export function verdictSentence(decision: Decision, parts: VerdictParts): string
         ? `Fill in what is missing first: no candidate is known to pass every limit, and ${better} passes what could be judged.`
         : `Measure ${measured(parts, decision.measurement)} first: knowing it would change the choice in ${inDraws(decision.measurement.changedProbability)} of the draws, and until then ${better} leads in ${leading}.`;
     case 'keep with a lesser change':
-      return `Keep ${today}, with one change: ${small(decision.change.title)}; it gains ${gained(decision.change.leaderGainRatio ?? 0, better)}, for ${hours(decision.change.burden.workTimeS)} of work instead of ${hours(leader.nominal.reworkTimeS ?? 0)}.`;
+      return decision.because === 'only way'
+        ? `Keep ${today}, with one change: ${small(decision.change.title)}; with it every limit holds in ${inDraws(decision.change.passProbability ?? 0)} of the draws, for ${hours(decision.change.burden.workTimeS)} of work, and no candidate passes as it stands in half of them.`
+        : `Keep ${today}, with one change: ${small(decision.change.title)}; it gains ${gained(decision.change.leaderGainRatio ?? 0, better)}, for ${hours(decision.change.burden.workTimeS)} of work instead of ${hours(leader.nominal.reworkTimeS ?? 0)}.`;
     case 'choose':
       return decision.because === 'only hope'
         ? `Choose ${better}: nothing passes on its figures as they stand, but this one does in ${passing} of the draws.`
@@ -62,7 +68,10 @@ function lead(parts: VerdictParts): string {
 function gained(ratio: number, better: string): string {
   if (ratio < 0.995) return `${percent(ratio)} of the score that ${better} would`;
   if (ratio < 1.05) return `as much as ${better} would`;
-  return `${decimal(ratio, 1)} times the score that ${better} would`;
+  // Against a leader that gains next to nothing any number of times would be reached.
+  return ratio < 2
+    ? `${decimal(ratio, 1)} times the score that ${better} would`
+    : `more than twice the score that ${better} would`;
 }
 
 /** Where nothing stands beside it. */
@@ -93,13 +102,17 @@ function keepSentence(
   }
   const events = breakEven?.eventCount ?? null;
   const price =
-    events === null ? 'never pays for itself' : `pays for itself only after ${counted(events, 'event')}`;
+    events === null
+      ? 'never pays for itself'
+      : events > patientEvents
+        ? `pays for itself only after ${counted(events, 'event')}`
+        : `pays within ${patientEvents} events in only ${inDraws(parts.payProbability())}`;
   return `Keep ${today}: ${better} beats it in ${beats} of the draws but ${price}.`;
 }
 
 function paid({ breakEven, study }: VerdictParts): string {
   const events = breakEven?.eventCount ?? null;
-  if (events === null || study.hourPriceMoney === 0) return '';
+  if (events === null || study.hourPriceMoney === 0 || !canValueEvents(study)) return '';
   return events === 0 ? ' and costs no more' : ` and has paid for itself after ${counted(events, 'event')}`;
 }
 

@@ -33,29 +33,47 @@ export interface VerdictParts {
 export const leastPass = 0.5;
 
 /**
- * Who leads in the draws: of the candidates that pass, nominally or in half of the draws or more, the one that leads
- * in most draws with the user's own weights; equal ones in rank order. Where none passes, the one that passes in most.
+ * Who leads in the draws: of the candidates that pass in half of the draws or more, else of those that pass on their
+ * figures, the one that leads in most draws with the user's own weights; equal ones, as far as so many draws can tell,
+ * in rank order. Where none passes, the first that is not judged, else the one that passes in most.
  */
 export function leaderOf(
   ranked: readonly CandidateAssessment[],
-  { candidates }: Certainty,
+  { candidates, draws }: Pick<Certainty, 'candidates' | 'draws'>,
 ): CandidateAssessment {
-  const passing = ranked.filter(
-    ({ id, passes }) => passes === true || (candidates[id]!.passProbability ?? 0) >= leastPass,
-  );
-  if (passing.length > 0) return mostOf(passing, (id) => candidates[id]!.leadProbability ?? 0);
+  const likely = ranked.filter(({ id }) => (candidates[id]!.passProbability ?? 0) >= leastPass);
+  const passing = likely.length > 0 ? likely : ranked.filter(({ passes }) => passes === true);
+  if (passing.length > 0) {
+    return mostOf(passing, (id) => candidates[id]!.leadProbability ?? 0, noiseOf(draws));
+  }
   const open = ranked.filter(({ passes }) => passes === null);
   return open[0] ?? nearestToPassing(ranked, { candidates });
 }
 
-/** The candidate that passes in most draws, the better ranked of equal ones. */
-export const nearestToPassing = (
+/** The candidate that passes in most draws; of equal ones that with the fewest broken limits, then by rank. */
+export function nearestToPassing(
   ranked: readonly CandidateAssessment[],
   { candidates }: Pick<Certainty, 'candidates'>,
-): CandidateAssessment => mostOf(ranked, (id) => candidates[id]!.passProbability ?? 0);
+): CandidateAssessment {
+  const broken = ({ limits }: CandidateAssessment) => limits.filter(({ passes }) => passes === false).length;
+  const fewest = [...ranked].sort((a, b) => broken(a) - broken(b));
+  return mostOf(fewest, (id) => candidates[id]!.passProbability ?? 0);
+}
 
-const mostOf = (of: readonly CandidateAssessment[], figure: (id: string) => number) =>
-  of.reduce((best, candidate) => (figure(candidate.id) > figure(best.id) + 1e-9 ? candidate : best));
+/** The first with the largest figure, where only what exceeds the noise is larger. */
+const mostOf = (
+  of: readonly CandidateAssessment[],
+  figure: (id: string) => number,
+  noise: (share: number) => number = () => 1e-9,
+) =>
+  of.reduce((best, candidate) => {
+    const largest = figure(best.id);
+    return figure(candidate.id) > largest + noise(largest) ? candidate : best;
+  });
+
+/** Twice the standard error of the difference of two shares of so many draws that exclude each other. */
+const noiseOf = (draws: number) => (share: number) =>
+  Math.max(1e-9, 2 * Math.sqrt((2 * share * (1 - share)) / draws));
 
 /**
  * The leader and whom it is compared with: the drive of today, or, where that leads itself or a limit rules it out,

@@ -90,7 +90,9 @@ describe('limits that a blank keeps from being judged', () => {
   });
 });
 
-describe('the demo, with a limit on noise and that cell of its leader left blank', () => {
+describe('the demo, with a limit on noise and that cell of its leader left blank', {
+  timeout: 120_000,
+}, () => {
   const assessed = (...changes: ((text: string) => string)[]) => {
     const [candidates = (text: string) => text] = changes;
     const files = demoFiles('lantern-parade').map(({ name, bytes }) => {

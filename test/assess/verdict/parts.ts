@@ -62,9 +62,11 @@ export function parts(
     {
       baselineId: now === null ? null : 'now',
       hourPriceMoney: changes.hourPrice ?? 10,
+      targetRuntimeS: 3600,
     },
   );
-  const { events = 5, pays = 0.9 } = changes;
+  const { events = 5 } = changes;
+  const { pays = events !== null && events <= 10 ? 0.9 : 0.1 } = changes;
   return {
     study: of as Study,
     ranked: candidates,
@@ -187,6 +189,7 @@ export function change(
     gainBands: null,
     passProbability: 0.95,
     leaderGainRatio,
+    replaceProbability: 0.95,
     ...more,
   };
 }

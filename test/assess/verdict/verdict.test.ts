@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import type { CandidateAssessment } from '../../../src/assess/assessment.js';
 import { verdictOf } from '../../../src/assess/verdict/verdict.js';
 import { contestOf } from '../../../src/assess/verdict/verdict-parts.js';
+import type { Study } from '../../../src/study/study.js';
 import { change, parts, reading } from './parts.js';
 
 const better = { leads: 0.85 };
@@ -29,9 +31,56 @@ describe('the verdict, in its order', () => {
     expect(kindOf({ ...failing, passing: 0.1, passes: true }, onPaper)).toBe('none of these');
     expect(kindOf(failing, { ...onPaper, passing: 0.5 })).toBe('keep');
     const likely = { changes: [change('A spring', 9, 0.1, { passProbability: 0.5 })] };
-    expect(kindOf(failing, onPaper, likely)).toBe('keep');
+    expect(kindOf(failing, onPaper, likely)).toBe('keep with a lesser change');
     const unlikely = { changes: [change('A spring', 9, 0.1, { passProbability: 0.49 })] };
     expect(kindOf(failing, onPaper, unlikely)).toBe('none of these');
+  });
+
+  it('(1) where nothing else passes, takes the change that does: a sure one with the least work, else the surest', () => {
+    const fails = { passes: false, passing: 0, leads: 0.5 };
+    const taken = (...changes: ReturnType<typeof change>[]) => verdictOf(parts(fails, fails, { changes }));
+    const spring = change('A spring', 4, 0, { passProbability: 0.99 });
+    const packs = change('Two packs', 2, 0, { passProbability: 0.85 });
+    expect(taken(spring, packs).sentence).toMatch(
+      /^Keep now, with one change: two packs; .* in 85 % of the draws/,
+    );
+    const lights = change('Dimmer lights', 1, 0, { passProbability: 0.6 });
+    expect(taken(lights, packs).sentence).toMatch(/two packs/);
+    const { kind, confidence, reasons } = taken(lights);
+    expect({ kind, word: confidence.word }).toEqual({ kind: 'keep with a lesser change', word: 'open' });
+    // Who leads among those that fail is no reason for anything.
+    expect(reasons.join(' ')).not.toContain('leads in');
+    expect(taken(change('A latch', 1, 0, { passes: false, passProbability: 0.9 })).kind).toBe(
+      'none of these',
+    );
+  });
+
+  it('(1) never advises a drive that breaks a limit in most draws where another passes', () => {
+    const found = verdictOf(parts({ leads: 0.45, passing: 0.9 }, { leads: 0.55, passing: 0.17 }));
+    expect(found).toMatchObject({ kind: 'keep', leader: 'now' });
+  });
+
+  it('asks how the drive of today is fed where a blank alone rules it out', () => {
+    const of = parts({ passes: false, passing: 0, leads: 0 }, { leads: 1 });
+    const limits = [{ criterion: 'voltage', passes: false }] as CandidateAssessment['limits'];
+    const baseline = { ...of.baseline!, limits };
+    const provenance = [{ path: 'candidates.now.sheet.supply', origin: 'assumed' }] as Study['provenance'];
+    const asked = { ...of, baseline, study: { ...of.study, provenance } };
+    expect(verdictOf(asked)).toMatchObject({ kind: 'measure first', confidence: { word: 'open' } });
+    expect(verdictOf({ ...asked, study: { ...of.study, provenance: [] } }).kind).toBe('redesign');
+  });
+
+  it('(4) asks none to pay where nothing says how long a show lasts', () => {
+    const of = parts(today, better, { events: null });
+    const endless = { ...of.study, targetRuntimeS: null, day: [] };
+    expect(verdictOf({ ...of, study: { ...endless, targetRuntimeS: 3600 } }).kind).toBe('keep');
+    expect(verdictOf({ ...of, study: endless }).kind).toBe('redesign');
+  });
+
+  it('leaves the choice between equals to the rank', () => {
+    // 51 of 100 draws against 49 are no difference: one standard error is five draws.
+    expect(verdictOf(parts(null, { leads: 1 })).leader).toBe('worm');
+    expect(verdictOf(parts({ leads: 0.49 }, { leads: 0.51 })).leader).toBe('now');
   });
 
   it('(1) comes before what is worth measuring', () => {
@@ -144,7 +193,9 @@ describe('what the verdict is made of', () => {
 
   it('reasons are sentences with medians and ranges', () => {
     const { reasons } = verdictOf(parts(today, better));
-    expect(reasons).toContain('One pack lasts 60 min (50–80 min) with worm, 60 min (50–80 min) with now.');
+    expect(reasons).toContain(
+      'One pack lasts 60 min (50–80 min) with worm, 60 min (50–80 min) with now; 60 min would be enough.',
+    );
     expect(reasons.every((reason) => /^[A-Za-z].*\.$/.test(reason))).toBe(true);
   });
 
