@@ -3,12 +3,13 @@ import * as say from '../problem/drive-messages.js';
 import { partWithoutWhole } from '../problem/study-messages.js';
 import type { FieldDeclaration } from '../quantity/field.js';
 import { applyCouplingRules } from './coupling-rules.js';
+import { formatSi } from './read-cell.js';
 import type { RowReading } from './row-reading.js';
 import type { SheetContext } from './sheet-context.js';
 
 /** Takes what depends on other cells of the row, and checks what single cells cannot show. */
 export function applySheetRules(context: SheetContext): void {
-  checkLoadedPoint(context.reading, context.columns);
+  checkRatedFigures(context.reading, context.columns);
   checkPairs(context);
   takeByRule(context);
   checkHoldCurrent(context);
@@ -26,8 +27,38 @@ function dropIdle(reading: RowReading): void {
   reading.idle('electricalTimeConstantS');
 }
 
+/** What the figures of one voltage owe each other; asked of every row, also of those that repeat an id. */
+export function checkRatedFigures(reading: RowReading, columns: readonly FieldDeclaration[]): void {
+  checkLoadedPoint(reading, columns);
+  checkOrder(reading, columns);
+}
+
+/** What a motor draws, turns and lifts lies between running free and being held still, at one voltage. */
+const loadedDraws = 'a loaded motor draws more than one that runs free';
+const orders: readonly (readonly [smaller: string, larger: string, because: string])[] = [
+  ['noLoadCurrentA', 'stallCurrentA', loadedDraws],
+  ['noLoadCurrentA', 'ratedCurrentA', loadedDraws],
+  ['ratedSpeed', 'noLoadSpeed', 'a loaded motor turns slower than one that runs free'],
+  ['ratedEffort', 'stallEffort', 'a motor that still turns pushes less than one that is held still'],
+  ['ratedCurrentA', 'stallCurrentA', 'a motor that still turns draws less than one that is held still'],
+];
+
+function checkOrder(reading: RowReading, columns: readonly FieldDeclaration[]): void {
+  for (const [smaller, larger, because] of orders) {
+    const [small, large] = [reading.number(smaller), reading.number(larger)];
+    if (small === null || large === null || small < large) continue;
+    const [field, limit] = [smaller, larger].map(
+      (property) => columns.find((column) => column.property === property)!,
+    ) as [FieldDeclaration, FieldDeclaration];
+    reading.report(
+      reading.at(field.name),
+      say.crossedFigures(field.name, formatSi(small, field), limit.name, formatSi(large, limit), because),
+    );
+  }
+}
+
 /** The stall figure or the complete rated point must be there; an incomplete point beside a stall figure is idle. */
-export function checkLoadedPoint(reading: RowReading, columns: readonly FieldDeclaration[]): void {
+function checkLoadedPoint(reading: RowReading, columns: readonly FieldDeclaration[]): void {
   const field = (property: string) => columns.find((column) => column.property === property)!;
   const rated = ['ratedEffort', 'ratedSpeed', 'ratedCurrentA'];
   if ([...rated, 'stallEffort'].some((property) => reading.failed.has(property))) return;

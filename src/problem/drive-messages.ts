@@ -58,6 +58,23 @@ export function holdBelowIdle(hold: string, idle: string, idleGiven: boolean, ho
   );
 }
 
+/** Two figures of one voltage in an order that no motor has: `name` has to be below `limit`. */
+export function crossedFigures(
+  name: string,
+  received: string,
+  limit: string,
+  limitReceived: string,
+  because: string,
+): Trouble {
+  return errorOf(
+    'crossed-figures',
+    received,
+    `below ${limitReceived}`,
+    `${name} is ${received} and ${limit} is ${limitReceived} at the same voltage: ${because}`,
+    `read both again: ${name} has to be below ${limit}; is a unit wrong, or are the two swapped?`,
+  );
+}
+
 /** A value that another choice makes idle. */
 export function notUsed(name: string, received: string, because: string): Trouble {
   return warningOf(
