@@ -22,6 +22,10 @@ export const commonDefaults: TypeColumns['assumed'] = {
   case_material: ['metal', 'feels hotter than plastic, so the stricter limit is taken'],
   supply: ['pack', 'straight from the pack'],
   regulator_efficiency: ['0.75..0.85..0.92', 'step-down converters; from experience, no published source'],
+  noise_distance: [
+    '1 m',
+    'listings often measure nearer, which would make the drive quieter at 1 m; a blank is not to gain by that',
+  ],
   extra_cost: [null, 'what a change of this type usually costs; nothing on the drive of today'],
   rework_hours: [null, 'what a change of this type usually takes; nothing on the drive of today'],
 };

@@ -20,6 +20,7 @@ export function applySheetRules(context: SheetContext): void {
 
 /** Values that were taken for a part or mode that this candidate does not have. */
 function dropIdle(reading: RowReading): void {
+  if (reading.isBlank('noiseDb')) reading.idle('noiseDistanceM');
   if (reading.text('supply') !== 'regulated') reading.idle('regulatorEfficiency');
   if (reading.text('coupling') !== 'strut') reading.idle('strutSide');
   if (reading.text('control') !== 'switched') return;
@@ -98,6 +99,7 @@ function checkPairs({ reading, columns, report }: SheetContext): void {
   needWhen('rides_on_feature', true, ['ride_distance']);
   needWhen('supply', 'regulated', ['regulator_voltage']);
   idleUnless('rides_on_feature', true, ['ride_distance'], 'rides_on_feature is no');
+  idleWithout('noise', 'noise_distance');
   idleUnless('supply', 'regulated', ['regulator_voltage', 'regulator_limit'], 'supply is pack');
 
   function needWhen(name: string, value: string | boolean, needed: string[]): void {
@@ -108,6 +110,12 @@ function checkPairs({ reading, columns, report }: SheetContext): void {
       report(reading.at(column.name), say.neededBy(column.name, `${name} is ${word}`, column.how));
       reading.failed.add(column.property);
     }
+  }
+
+  function idleWithout(whole: string, part: string): void {
+    const { written, origin } = reading.provenance.get(field(part)!.property) ?? {};
+    if (origin === 'given' && reading.isBlank(field(whole)!.property))
+      report(reading.at(part), say.notUsed(part, written ?? '', `${whole} is blank`));
   }
 
   function idleUnless(name: string, value: string | boolean, idle: string[], because: string): void {

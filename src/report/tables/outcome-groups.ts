@@ -102,7 +102,7 @@ export function costOutcomes(
       { ...figure('Cost', nominal.cost, 'money'), unit: nominal.cost === null ? '' : currency },
       figure('Work', nominal.reworkTimeS, 'hours'),
       figure('Swap', nominal.swapTimeS, 'minutes'),
-      figure('Noise', nominal.noiseDb, 'decibels'),
+      figure('Noise at 1 m', nominal.noiseDb, 'decibels'),
     ],
   };
 }
