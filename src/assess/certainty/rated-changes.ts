@@ -8,6 +8,7 @@ import type { ChangeGainBands, RatedChange } from '../certainty.js';
 import type { LesserChange, LesserChanges } from '../lesser-changes/lesser-change.js';
 import type { Proposal } from '../lesser-changes/proposal.js';
 import { proposalOf } from '../lesser-changes/proposal-of.js';
+import { isCostLeftOut } from '../lesser-changes/unknown-price.js';
 import { valueAt } from '../value-at-path.js';
 import { bandOf, quantileOf } from './bands.js';
 import { type DrawnStudy, drawnStudy, utilitiesOf } from './drawn-study.js';
@@ -41,13 +42,14 @@ export function ratedChanges(
   const all = [...changes.ladder, ...(changes.bestPair === null ? [] : [changes.bestPair])].map(unrated);
   if (parts === null) return all;
   const base = baselineDraws(parts);
+  const costLeftOut = isCostLeftOut(all);
   const byWork = [...all].sort((a, b) => a.burden.workTimeS - b.burden.workTimeS);
   let mostWorkS = Number.POSITIVE_INFINITY;
   for (const change of byWork) {
     if (change.burden.workTimeS > mostWorkS) break;
     const proposal = proposalOf(change, changes, { study: parts.study, candidate: parts.baseline });
     if (proposal === null) continue;
-    Object.assign(change, rating(proposal, parts, base));
+    Object.assign(change, rating(proposal, parts, base, costLeftOut));
     if (enough?.(change)) mostWorkS = change.burden.workTimeS;
   }
   return all;
@@ -68,6 +70,8 @@ interface BaselineDraws {
   /** Mean of its score where all limits hold, else 0, and of the leader's; NaN where the leader is the same drive. */
   utilityScore: number;
   leaderUtilityScore: number;
+  /** The leader's with cost worth to it what it is worth to the drive of today. */
+  leaderWithoutCostScore: number;
 }
 
 function baselineDraws({ baseline, ensemble, drawn, leaderId }: RatingParts): BaselineDraws {
@@ -75,14 +79,29 @@ function baselineDraws({ baseline, ensemble, drawn, leaderId }: RatingParts): Ba
   const drawCount = Math.min(mostDraws, ensemble.drawCount);
   const utilities = utilitiesOf(drawn);
   const first = (column: Float64Array) => column.subarray(0, drawCount);
+  const leader = leaderId === null ? null : drawn.candidateIds.indexOf(leaderId);
+  const meanOf = (all: Float64Array[]) => (leader === null ? Number.NaN : mean([...first(all[leader]!)]));
   return {
     drawCount,
     columns: ensemble.outcomes[index]!.map(first),
     scores: first(drawn.scores[index]!),
     utilityScore: mean([...first(utilities[index]!)]),
-    leaderUtilityScore:
-      leaderId === null ? Number.NaN : mean([...first(utilities[drawn.candidateIds.indexOf(leaderId)]!)]),
+    leaderUtilityScore: meanOf(utilities),
+    leaderWithoutCostScore: meanOf(utilitiesOf(costWorthAsTo(index, drawn))),
   };
+}
+
+/** The judged draws with cost worth to every candidate what it is worth to one of them. */
+function costWorthAsTo(index: number, drawn: DrawnStudy): DrawnStudy {
+  const place = drawn.criteria.findIndex(({ id }) => id === 'cost');
+  if (place < 0) return drawn;
+  const { worths, criterionCount } = drawn.worths;
+  const weight = drawn.ownWeights[place]!;
+  const worthAt = (candidate: number, draw: number) => worths[candidate]![draw * criterionCount + place]!;
+  const scores = drawn.scores.map((own, candidate) =>
+    own.map((score, draw) => score + weight * (worthAt(index, draw) - worthAt(candidate, draw))),
+  );
+  return { ...drawn, scores };
 }
 
 /** What the draws say of one change. */
@@ -90,6 +109,7 @@ function rating(
   proposal: Proposal,
   parts: RatingParts,
   base: BaselineDraws,
+  costLeftOut: boolean,
 ): Pick<RatedChange, 'gainBands' | 'passProbability' | 'leaderGainRatio'> {
   const columns = drawnWith(proposal, parts, base.drawCount);
   const runtimes = columns[outcomeIndex.runtimeS]!.map((timeS) => (Number.isNaN(timeS) ? 0 : timeS)).sort();
@@ -103,15 +123,21 @@ function rating(
   const limits = parts.limits.map((limit) =>
     limit.criterion === 'runtime_p10' ? { ...limit, passes: figures.runtimeP10S >= limit.limit } : limit,
   );
-  const drawn = drawnStudy(parts.study.criteria, [{ judged, limits }], {
-    candidateIds: [parts.baseline.id],
-    drawCount: base.drawCount,
-    outcomes: [columns],
-  });
-  const gained = mean([...utilitiesOf(drawn)[0]!]) - base.utilityScore;
-  const toGain = base.leaderUtilityScore - base.utilityScore;
+  const drawnAt = (cost: Float64Array) =>
+    drawnStudy(parts.study.criteria, [{ judged, limits }], {
+      candidateIds: [parts.baseline.id],
+      drawCount: base.drawCount,
+      outcomes: [columns.with(outcomeIndex.cost, cost)],
+    });
+  const drawn = drawnAt(columns[outcomeIndex.cost]!);
+  const { scores } = costLeftOut ? drawnAt(base.columns[outcomeIndex.cost]!) : drawn;
+  // The leader's price is known: only a change without one is compared with it without cost, limits as they are.
+  const isPriced = proposal.burden.costMoney !== null;
+  const [utilities] = utilitiesOf(isPriced ? drawn : { ...drawn, scores });
+  const gained = mean([...utilities!]) - base.utilityScore;
+  const toGain = (isPriced ? base.leaderUtilityScore : base.leaderWithoutCostScore) - base.utilityScore;
   return {
-    gainBands: gainBands(base, columns, drawn.scores[0]!),
+    gainBands: gainBands(base, columns, scores[0]!),
     passProbability: drawn.limits[0]!.passProbability,
     leaderGainRatio: toGain > 1e-9 ? gained / toGain : null,
   };
