@@ -45,16 +45,16 @@ const orders: readonly (readonly [smaller: string, larger: string, because: stri
 ];
 
 function checkOrder(reading: RowReading, columns: readonly FieldDeclaration[]): void {
+  const read = (property: string, value: number): say.ReadFigure => {
+    const field = columns.find((column) => column.property === property)!;
+    const written = reading.provenance.get(property)?.written ?? '';
+    return { name: field.name, written, shown: formatSi(value, field) };
+  };
   for (const [smaller, larger, because] of orders) {
     const [small, large] = [reading.number(smaller), reading.number(larger)];
     if (small === null || large === null || small < large) continue;
-    const [field, limit] = [smaller, larger].map(
-      (property) => columns.find((column) => column.property === property)!,
-    ) as [FieldDeclaration, FieldDeclaration];
-    reading.report(
-      reading.at(field.name),
-      say.crossedFigures(field.name, formatSi(small, field), limit.name, formatSi(large, limit), because),
-    );
+    const figure = read(smaller, small);
+    reading.report(reading.at(figure.name), say.crossedFigures(figure, read(larger, large), because));
   }
 }
 
