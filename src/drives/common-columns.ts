@@ -32,7 +32,9 @@ export const commonDefaults: TypeColumns['assumed'] = {
 
 /** Columns that only make sense where a worm or thread slides. */
 export const wormColumns = ['lead_angle', 'pressure_angle'] as const;
+/** Friction of worm or thread; only where its geometry is known. */
 export const frictionColumns = ['friction_running', 'friction_static'] as const;
+/** Geometry of a thread and its collar. */
 export const screwColumns = [
   'screw_diameter',
   'screw_lead',
@@ -40,6 +42,7 @@ export const screwColumns = [
   'collar_diameter',
   'collar_friction',
 ] as const;
+/** Rod and pivots: only a drive that slides has them. */
 export const strutColumns = [
   'strut_frame_arm',
   'strut_feature_arm',

@@ -11,6 +11,7 @@ export const lesserChangeIds = [
   'assist-spring',
   'anchored-coil',
 ] as const;
+/** Name of a lesser change in results and settings. */
 export type LesserChangeId = (typeof lesserChangeIds)[number];
 
 /** One figure of a change under the name that study.csv, candidates.csv, show.csv or packs.csv has for it. */

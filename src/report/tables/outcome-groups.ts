@@ -5,6 +5,7 @@ import { measuredHold } from '../words/measured-hold.js';
 import { endReasonWords, holdCurrentWords, lockingWords } from '../words/outcome-words.js';
 import { type FigureRow, figure, words, yesNo } from './figure-table.js';
 
+/** Outcomes of one candidate that belong together, under their heading. */
 export interface OutcomeGroup {
   title: string;
   rows: FigureRow[];
