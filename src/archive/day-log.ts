@@ -6,6 +6,7 @@ import { type FileOperations, quietly, writeNew } from './file-operations.js';
 import { jsonText, objectFrom } from './json-text.js';
 import * as say from './messages.js';
 
+/** Version of a log of the day: new keys may come, keys keep their meaning. */
 export const logFormat = 'holdwright-log/1';
 
 /** A figure in the SI unit of the quantity beside it; null when there is none. */

@@ -5,6 +5,7 @@ export const recordFormat = 'holdwright-record/1';
 
 /** What can be decided about a candidate. */
 const decisions = ['adopt', 'keep', 'postpone', 'reject'] as const;
+/** What became of the candidate. */
 export type Decision = (typeof decisions)[number];
 
 /** A file of the study as it was: the name it had, and where in the record it is kept. */

@@ -107,8 +107,8 @@ export interface RatedChange extends LesserChange {
   /** Share of draws in which the drive of today passes every limit with it. */
   passProbability: number | null;
   /**
-   * Its mean gain over that of the leader, each the score where all limits hold and else 0; null without draws, and
-   * where the leader gains nothing.
+   * Its mean gain over that of the leader, each the score where all limits hold and else 0, cost left out of both where
+   * that of the change is not known; null without draws, and where the leader gains nothing.
    */
   leaderGainRatio: number | null;
   /**

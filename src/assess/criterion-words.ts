@@ -14,7 +14,7 @@ export const criterionNames: Record<CriterionId, string> = {
   torque_margin: 'torque margin',
   winding_temperature: 'winding temperature',
   case_temperature: 'case temperature',
-  noise: 'noise',
+  noise: 'noise at 1 m',
   cost: 'cost',
   rework_hours: 'hours of work',
   swap_minutes: 'time to swap',

@@ -13,20 +13,30 @@ export const decimal = (value: number, digits: number): string => value.toFixed(
 /** A pure number. */
 export const plain = (value: number): string => formatNumber(value, 3);
 
+/** mA below 1 A, else A. */
 export const amperes = (currentA: number): string => formatQuantity(currentA, 'current');
 export const ohms = (resistanceOhm: number): string => formatValue(resistanceOhm, 'Ω');
 export const volts = (voltageV: number): string => formatValue(voltageV, 'V');
+/** mW below 1 W, else W. */
 export const watts = (powerW: number): string => formatQuantity(powerW, 'power');
 export const newtons = (forceN: number): string => formatValue(forceN, 'N');
 export const joules = (energyJ: number): string => formatValue(energyJ, 'J');
+/** Energy in J, shown in Wh. */
 export const wattHours = (energyJ: number): string => formatValue(energyJ, 'Wh');
+/** Time in s, shown in ms. */
 export const milliseconds = (timeS: number): string => formatValue(timeS, 'ms');
+/** Hz below 1 kHz, else kHz. */
 export const frequency = (frequencyHz: number): string => formatQuantity(frequencyHz, 'frequency');
+/** Time in s, shown in whole minutes. */
 export const minutes = (timeS: number): string => `${Math.round(timeS / 60)} min`;
+/** Time in s, shown in hours. */
 export const hours = (timeS: number): string => formatValue(timeS, 'h');
+/** Share of one, shown in whole percent. */
 export const percent = (fraction: number): string => `${Math.round(fraction * 100)} %`;
+/** Absolute temperature, shown in whole °C. */
 export const celsius = (temperatureK: number): string => `${Math.round(temperatureK - zeroCelsiusK)} °C`;
 export const metresPerSecond = (speedMPerS: number): string => formatValue(speedMPerS, 'm/s');
+/** g below 1 kg, else kg. */
 export const mass = (massKg: number): string => formatQuantity(massKg, 'mass');
 
 /** Seconds up to two minutes, minutes above. */

@@ -71,4 +71,5 @@ export const tasks = {
   }),
 };
 
+/** By the name under which a thread is asked for them. */
 export type Tasks = typeof tasks;

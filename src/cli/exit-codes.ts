@@ -11,4 +11,5 @@ export const exitCodes = {
   nonePasses: 5,
 } as const;
 
+/** A number that a command ends with. */
 export type ExitCode = (typeof exitCodes)[keyof typeof exitCodes];

@@ -22,13 +22,19 @@ export const commonDefaults: TypeColumns['assumed'] = {
   case_material: ['metal', 'feels hotter than plastic, so the stricter limit is taken'],
   supply: ['pack', 'straight from the pack'],
   regulator_efficiency: ['0.75..0.85..0.92', 'step-down converters; from experience, no published source'],
+  noise_distance: [
+    '1 m',
+    'listings often measure nearer, which would make the drive quieter at 1 m; a blank is not to gain by that',
+  ],
   extra_cost: [null, 'what a change of this type usually costs; nothing on the drive of today'],
   rework_hours: [null, 'what a change of this type usually takes; nothing on the drive of today'],
 };
 
 /** Columns that only make sense where a worm or thread slides. */
 export const wormColumns = ['lead_angle', 'pressure_angle'] as const;
+/** Friction of worm or thread; only where its geometry is known. */
 export const frictionColumns = ['friction_running', 'friction_static'] as const;
+/** Geometry of a thread and its collar. */
 export const screwColumns = [
   'screw_diameter',
   'screw_lead',
@@ -36,6 +42,7 @@ export const screwColumns = [
   'collar_diameter',
   'collar_friction',
 ] as const;
+/** Rod and pivots: only a drive that slides has them. */
 export const strutColumns = [
   'strut_frame_arm',
   'strut_feature_arm',

@@ -52,13 +52,13 @@ export function costColumns(motion: Motion): FieldDeclaration[] {
       within: '0..100000 min',
     }),
     quantity('noise', 'noiseDb', 'sound-level', {
-      meaning: 'sound level while moving',
+      meaning: 'sound level while moving, read at noise_distance; compared at 1 m',
       how: 'a telephone’s sound level app, quiet room, feature attached',
       plausible: '20..90 dB',
       within: '0..200 dB',
     }),
     quantity('noise_distance', 'noiseDistanceM', 'length', {
-      meaning: 'distance at which the sound level was read',
+      meaning: 'distance from the drive at which the sound level was read',
       how: 'a tape measure from drive to microphone',
       plausible: '0.05..5 m',
       within: '0.001..1000 m',

@@ -21,13 +21,16 @@ export interface DriveParameters {
   speedConstant: number;
   noLoadCurrentA: number;
   stallCurrentA: number;
-  /** After the ceiling on efficiency. */
+  /** After the ceiling on efficiency or the stated gear efficiency. */
   stallEffort: number;
   /** As the sheet says, or as the rated point implies. */
   listedStallEffort: number;
   /** Forward efficiency that the sheet's figures imply, before the ceiling. */
   impliedEfficiency: number;
+  /** From motor current to effort: never more than the listing implies. */
   forwardEfficiency: number;
+  /** Of the gears alone, which backward efficiency follows: as stated, else the forward efficiency. */
+  gearEfficiency: number;
   backwardEfficiency: number;
   backwardEfficiencyStatic: number;
   backwardEfficiencyShaken: number;
@@ -61,6 +64,35 @@ export function filledFigures(sheet: DriveSheet, busVoltageV: number): FilledFig
 /** A rated point replaces stall figures only where the stall effort is missing. */
 function usesRatedPoint(figures: RatedFigures): boolean {
   return figures.stallEffort === null && figures.ratedEffort !== null && figures.ratedSpeed !== null;
+}
+
+/**
+ * How near running free and running loaded may come to each other. Figures of one voltage cannot cross, but each is
+ * drawn on its own, and rows at two voltages may meet between them: a crossing would turn resistance or motor constant
+ * negative, and close to it both are as good as unknown. From experience, no published source: a gearbox that takes
+ * more than nine tenths of its loaded current to turn itself, or a rated point within a twentieth of the no-load
+ * speed, says nothing about the motor.
+ */
+const nearest = { noLoadShareOfLoadedCurrent: 0.9, ratedShareOfNoLoadSpeed: 0.95 };
+
+/**
+ * The figures with crossings taken out, the same for single figures and for draws: the no-load current no more than
+ * 0.9 of the loaded current (less friction than listed, but some left), the rated speed no more than 0.95 of the
+ * no-load speed (a stall effort of twenty times the rated one at most).
+ */
+export function uncrossed(figures: RatedFigures): RatedFigures {
+  const { noLoadCurrentA, ratedSpeed, noLoadSpeed } = figures;
+  const loadedCurrentA = (usesRatedPoint(figures) ? figures.ratedCurrentA : null) ?? figures.stallCurrentA;
+  const mostNoLoadA = nearest.noLoadShareOfLoadedCurrent * (loadedCurrentA ?? Number.POSITIVE_INFINITY);
+  const mostRatedSpeed = nearest.ratedShareOfNoLoadSpeed * noLoadSpeed;
+  const currentCrosses = noLoadCurrentA !== null && noLoadCurrentA > mostNoLoadA;
+  const speedCrosses = ratedSpeed !== null && ratedSpeed > mostRatedSpeed;
+  if (!currentCrosses && !speedCrosses) return figures;
+  return {
+    ...figures,
+    noLoadCurrentA: currentCrosses ? mostNoLoadA : noLoadCurrentA,
+    ratedSpeed: speedCrosses ? mostRatedSpeed : ratedSpeed,
+  };
 }
 
 /**
@@ -137,7 +169,9 @@ export function stallCurrentForA(
  * The motor and its gears as seen from the output, from a sheet with gaps. (M5–M8)
  *
  * An implied efficiency above the type's ceiling is lowered to it by lowering the stall effort; the
- * current stays, because a flattering listing exaggerates effort. A stated gear efficiency decides over both.
+ * current stays, because a flattering listing exaggerates effort. A stated gear efficiency stands instead of the usual
+ * one and of the ceiling. It can lower the stall effort, never raise it over the listing, because no maker lists less
+ * than the drive does; how badly the gears hold back follows the stated one all the same.
  * @param busVoltageV nominal voltage of the drive's own bus, used where the sheet lists several voltages
  */
 export function driveParameters(
@@ -146,12 +180,17 @@ export function driveParameters(
   typical: TypicalFigures,
   busVoltageV: number,
 ): DriveParameters {
-  const figures = figuresAtVoltage(sheet, busVoltageV);
-  const { motor, noLoadCurrentA, stallEffort: listedStallEffort } = completeFigures(figures, typical);
+  const figures = uncrossed(figuresAtVoltage(sheet, busVoltageV));
+  const stated = sheet.gearEfficiency;
+  const {
+    motor,
+    noLoadCurrentA,
+    stallEffort: listedStallEffort,
+  } = completeFigures(figures, stated === null ? typical : { ...typical, forwardEfficiency: stated });
   const impliedEfficiency = motor.forwardEfficiency;
-  const forwardEfficiency =
-    sheet.gearEfficiency ?? Math.min(impliedEfficiency, typical.forwardEfficiencyCeiling);
-  const backward = backwardEfficiencies(type, sheet, typical, forwardEfficiency);
+  const forwardEfficiency = Math.min(impliedEfficiency, stated ?? typical.forwardEfficiencyCeiling);
+  const gearEfficiency = stated ?? forwardEfficiency;
+  const backward = backwardEfficiencies(type, sheet, typical, gearEfficiency);
   return {
     motion: type.motion,
     ratedVoltageV: figures.ratedVoltageV,
@@ -164,6 +203,7 @@ export function driveParameters(
     listedStallEffort,
     impliedEfficiency,
     forwardEfficiency,
+    gearEfficiency,
     backwardEfficiency: backward.running,
     backwardEfficiencyStatic: backward.standing,
     backwardEfficiencyShaken: backward.shaken,

@@ -3,7 +3,8 @@ import { count, type FieldDeclaration, quantity } from '../quantity/field.js';
 /** Efficiency and the geometry of the worm or thread inside; all of it may stay blank. */
 export const gearingColumns: readonly FieldDeclaration[] = [
   quantity('gear_efficiency', 'gearEfficiency', 'ratio', {
-    meaning: 'share of the motor’s work that arrives at the output; overrides what the sheet implies',
+    meaning:
+      'share of the motor’s work that arrives at the output; lowers the stall figure where the sheet implies more, never raises it',
     how: 'lift a known mass: work done over voltage × current × time, less the copper heat',
     shownIn: '%',
     plausible: '5..95 %',

@@ -1,13 +1,13 @@
 import { motorFromRatedPoint, stallEffortOf } from '../physics/dc-motor.js';
 import { formatValue } from '../quantity/format.js';
-import { type DriveParameters, stallCurrentForA } from './drive-parameters.js';
+import { type DriveParameters, stallCurrentForA, uncrossed } from './drive-parameters.js';
 import type { DriveType } from './drive-type.js';
 import type { Finding } from './finding.js';
 import { figuresAtVoltage } from './rated-figures.js';
-import type { DriveSheet, Motion, TypicalFigures } from './sheet.js';
+import type { DriveSheet, Motion, RatedFigures, TypicalFigures } from './sheet.js';
 
 /** Figures of one sheet that differ by more than this do not belong together. */
-const largestDifference = { ratedPoint: 0.15, geometry: 0.25 };
+const largestDifference = { ratedPoint: 0.15, geometry: 0.25, statedEfficiency: 0.25 };
 
 const effortColumn = (motion: Motion): string => (motion === 'rotary' ? 'stall_torque' : 'stall_force');
 const effortUnit = (motion: Motion): 'kg·cm' | 'N' => (motion === 'rotary' ? 'kg·cm' : 'N');
@@ -21,12 +21,40 @@ export function sheetFindings(
   drive: DriveParameters,
   busVoltageV: number,
 ): Finding[] {
+  const figures = figuresAtVoltage(sheet, busVoltageV);
   return [
-    ...efficiencyFindings(type, typical, drive),
-    ...ratedPointFindings(type, sheet, drive, busVoltageV),
+    ...nearlyCrossedFindings(type, figures),
+    ...efficiencyFindings(type, sheet, typical, drive),
+    ...statedEfficiencyFindings(type, sheet, drive),
+    ...ratedPointFindings(type, figures, drive),
     ...geometryFindings(type, sheet, typical, drive),
     ...unusedFindings(type, sheet),
   ];
+}
+
+/** Figures that leave next to nothing between running free and running loaded: what they are taken for instead. */
+function nearlyCrossedFindings(type: DriveType, figures: RatedFigures): Finding[] {
+  const taken = uncrossed(figures);
+  const findings: Finding[] = [];
+  const add = (field: string, listed: string, used: string, loaded: string) =>
+    findings.push({
+      code: 'nearly-crossed',
+      severity: 'odd',
+      field,
+      message:
+        `${field} is ${listed}, nearly or fully that of ${loaded}: such figures say nothing about the motor. ` +
+        `It is computed with ${used}. Measure both again at the same voltage.`,
+    });
+  if (taken.noLoadCurrentA !== figures.noLoadCurrentA) {
+    const shown = [figures, taken].map(({ noLoadCurrentA }) => formatValue(noLoadCurrentA!, 'A'));
+    add('no_load_current', shown[0]!, shown[1]!, 'the loaded drive');
+  }
+  if (taken.ratedSpeed !== figures.ratedSpeed) {
+    const unit = type.motion === 'rotary' ? 'rpm' : 'mm/s';
+    const shown = [figures, taken].map(({ ratedSpeed }) => formatValue(ratedSpeed!, unit));
+    add('rated_speed', shown[0]!, shown[1]!, 'the unloaded drive');
+  }
+  return findings;
 }
 
 /** Stall current that would give an efficiency with the sheet's stall power and no-load current. */
@@ -38,7 +66,12 @@ const consistentStallCurrentA = (drive: DriveParameters, efficiency: number): nu
     drive.ratedVoltageV,
   );
 
-function efficiencyFindings(type: DriveType, typical: TypicalFigures, drive: DriveParameters): Finding[] {
+function efficiencyFindings(
+  type: DriveType,
+  sheet: DriveSheet,
+  typical: TypicalFigures,
+  drive: DriveParameters,
+): Finding[] {
   const implied = drive.impliedEfficiency;
   const field = effortColumn(type.motion);
   const ceiling = typical.forwardEfficiencyCeiling;
@@ -59,7 +92,10 @@ function efficiencyFindings(type: DriveType, typical: TypicalFigures, drive: Dri
           `The figures imply ${percent(implied)} gear efficiency` +
           `${beyond ? ', more power out than in' : `, above the ${percent(ceiling)} such a drive reaches`}. ` +
           `At ${percent(ceiling)} the stall figure would be ${possible} instead of ${listed}, ` +
-          `or the stall current ${needed}. The lower effort is used.`,
+          `or the stall current ${needed}. ` +
+          (sheet.gearEfficiency === null
+            ? 'The lower effort is used.'
+            : 'The stated gear_efficiency is used.'),
       },
     ];
   }
@@ -81,20 +117,40 @@ function efficiencyFindings(type: DriveType, typical: TypicalFigures, drive: Dri
   return [];
 }
 
-function ratedPointFindings(
-  type: DriveType,
-  sheet: DriveSheet,
-  drive: DriveParameters,
-  busVoltageV: number,
-): Finding[] {
-  const figures = figuresAtVoltage(sheet, busVoltageV);
-  const { ratedEffort, ratedSpeed, ratedCurrentA, stallEffort } = figures;
+/** A gear efficiency that somebody stated, beside the one that the listing comes to. (M5) */
+function statedEfficiencyFindings(type: DriveType, sheet: DriveSheet, drive: DriveParameters): Finding[] {
+  const stated = sheet.gearEfficiency;
+  const implied = drive.impliedEfficiency;
+  if (stated === null || !Number.isFinite(implied)) return [];
+  if (Math.abs(stated / implied - 1) <= largestDifference.statedEfficiency) return [];
+  const unit = effortUnit(type.motion);
+  const listed = formatValue(drive.listedStallEffort, unit);
+  return [
+    {
+      code: 'stated-efficiency-disagrees',
+      severity: 'odd',
+      field: 'gear_efficiency',
+      message:
+        `gear_efficiency is ${percent(stated)}, the listed figures imply ${percent(implied)}. ` +
+        (stated > implied
+          ? `A drive does not push harder than its listing, so the stall figure stays at ${listed} and only ` +
+            'backdriving follows the stated efficiency.'
+          : `The stated one is used: the stall figure is ${formatValue(drive.stallEffort, unit)} instead of ${listed}.`),
+    },
+  ];
+}
+
+function ratedPointFindings(type: DriveType, given: RatedFigures, drive: DriveParameters): Finding[] {
+  const { stallEffort } = given;
+  // As if the rated point decided: its own current is what the no-load current must stay below.
+  const figures = uncrossed({ ...given, stallEffort: null, noLoadCurrentA: drive.noLoadCurrentA });
+  const { ratedEffort, ratedSpeed, ratedCurrentA, noLoadCurrentA } = figures;
   if (ratedEffort === null || ratedSpeed === null || ratedCurrentA === null || stallEffort === null)
     return [];
   const line = motorFromRatedPoint(
     figures.ratedVoltageV,
     figures.noLoadSpeed,
-    drive.noLoadCurrentA,
+    noLoadCurrentA!,
     ratedSpeed,
     ratedCurrentA,
     ratedEffort,

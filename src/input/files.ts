@@ -25,8 +25,10 @@ export const assumptionsFile = 'assumptions.csv';
 /** Largest file that is read. */
 export const largestFileBytes = 20 * 1024 * 1024;
 
-/** Most rows and columns of a table. */
+/** Most rows of a table. */
 export const mostRows = 10_000;
+
+/** Most columns of a table. */
 export const mostColumns = 500;
 
 /** What a file name says its content is; null for a name the study folder does not know. */

@@ -13,7 +13,7 @@ import { neutralSheet } from './neutral-sheet.js';
 import type { Assumptions } from './read-assumptions.js';
 import { readCell } from './read-cell.js';
 import { RowReading } from './row-reading.js';
-import { applySheetRules, checkLoadedPoint } from './sheet-rules.js';
+import { applySheetRules, checkRatedFigures } from './sheet-rules.js';
 import { ownColumns, type Row, requireColumns, type Table } from './table.js';
 import { typicalFigures } from './typical-figures.js';
 
@@ -154,7 +154,7 @@ class CandidatesReader {
       report({ ...row.place, column: 'id' }, duplicateId(id, before.row.place.line!));
       return;
     }
-    checkLoadedPoint(reading, rated);
+    checkRatedFigures(reading, rated);
     this.reportDifferences(before, row, rated);
     candidate.sheet.otherVoltages.push(Object.fromEntries(reading.values) as unknown as RatedFigures);
     this.provenance.push(...reading.provenance.values());

@@ -3,12 +3,13 @@ import * as say from '../problem/drive-messages.js';
 import { partWithoutWhole } from '../problem/study-messages.js';
 import type { FieldDeclaration } from '../quantity/field.js';
 import { applyCouplingRules } from './coupling-rules.js';
+import { formatSi } from './read-cell.js';
 import type { RowReading } from './row-reading.js';
 import type { SheetContext } from './sheet-context.js';
 
 /** Takes what depends on other cells of the row, and checks what single cells cannot show. */
 export function applySheetRules(context: SheetContext): void {
-  checkLoadedPoint(context.reading, context.columns);
+  checkRatedFigures(context.reading, context.columns);
   checkPairs(context);
   takeByRule(context);
   checkHoldCurrent(context);
@@ -19,6 +20,7 @@ export function applySheetRules(context: SheetContext): void {
 
 /** Values that were taken for a part or mode that this candidate does not have. */
 function dropIdle(reading: RowReading): void {
+  if (reading.isBlank('noiseDb')) reading.idle('noiseDistanceM');
   if (reading.text('supply') !== 'regulated') reading.idle('regulatorEfficiency');
   if (reading.text('coupling') !== 'strut') reading.idle('strutSide');
   if (reading.text('control') !== 'switched') return;
@@ -26,8 +28,38 @@ function dropIdle(reading: RowReading): void {
   reading.idle('electricalTimeConstantS');
 }
 
+/** What the figures of one voltage owe each other; asked of every row, also of those that repeat an id. */
+export function checkRatedFigures(reading: RowReading, columns: readonly FieldDeclaration[]): void {
+  checkLoadedPoint(reading, columns);
+  checkOrder(reading, columns);
+}
+
+/** What a motor draws, turns and lifts lies between running free and being held still, at one voltage. */
+const loadedDraws = 'a loaded motor draws more than one that runs free';
+const orders: readonly (readonly [smaller: string, larger: string, because: string])[] = [
+  ['noLoadCurrentA', 'stallCurrentA', loadedDraws],
+  ['noLoadCurrentA', 'ratedCurrentA', loadedDraws],
+  ['ratedSpeed', 'noLoadSpeed', 'a loaded motor turns slower than one that runs free'],
+  ['ratedEffort', 'stallEffort', 'a motor that still turns pushes less than one that is held still'],
+  ['ratedCurrentA', 'stallCurrentA', 'a motor that still turns draws less than one that is held still'],
+];
+
+function checkOrder(reading: RowReading, columns: readonly FieldDeclaration[]): void {
+  const read = (property: string, value: number): say.ReadFigure => {
+    const field = columns.find((column) => column.property === property)!;
+    const written = reading.provenance.get(property)?.written ?? '';
+    return { name: field.name, written, shown: formatSi(value, field) };
+  };
+  for (const [smaller, larger, because] of orders) {
+    const [small, large] = [reading.number(smaller), reading.number(larger)];
+    if (small === null || large === null || small < large) continue;
+    const figure = read(smaller, small);
+    reading.report(reading.at(figure.name), say.crossedFigures(figure, read(larger, large), because));
+  }
+}
+
 /** The stall figure or the complete rated point must be there; an incomplete point beside a stall figure is idle. */
-export function checkLoadedPoint(reading: RowReading, columns: readonly FieldDeclaration[]): void {
+function checkLoadedPoint(reading: RowReading, columns: readonly FieldDeclaration[]): void {
   const field = (property: string) => columns.find((column) => column.property === property)!;
   const rated = ['ratedEffort', 'ratedSpeed', 'ratedCurrentA'];
   if ([...rated, 'stallEffort'].some((property) => reading.failed.has(property))) return;
@@ -67,6 +99,7 @@ function checkPairs({ reading, columns, report }: SheetContext): void {
   needWhen('rides_on_feature', true, ['ride_distance']);
   needWhen('supply', 'regulated', ['regulator_voltage']);
   idleUnless('rides_on_feature', true, ['ride_distance'], 'rides_on_feature is no');
+  idleWithout('noise', 'noise_distance');
   idleUnless('supply', 'regulated', ['regulator_voltage', 'regulator_limit'], 'supply is pack');
 
   function needWhen(name: string, value: string | boolean, needed: string[]): void {
@@ -77,6 +110,12 @@ function checkPairs({ reading, columns, report }: SheetContext): void {
       report(reading.at(column.name), say.neededBy(column.name, `${name} is ${word}`, column.how));
       reading.failed.add(column.property);
     }
+  }
+
+  function idleWithout(whole: string, part: string): void {
+    const { written, origin } = reading.provenance.get(field(part)!.property) ?? {};
+    if (origin === 'given' && reading.isBlank(field(whole)!.property))
+      report(reading.at(part), say.notUsed(part, written ?? '', `${whole} is blank`));
   }
 
   function idleUnless(name: string, value: string | boolean, idle: string[], because: string): void {

@@ -89,10 +89,12 @@ export const criteria: readonly Cells[] = [
   { criterion: 'fits', must: 'yes' },
   { criterion: 'voltage', must: 'yes' },
 ];
+/** A day to show the columns, as comments; invented. */
 export const day: readonly Cells[] = [
   { block: 'set up', minutes: '20', activity: 'still', swap_allowed: 'yes', charger: 'yes' },
   { block: 'first show', minutes: '45', activity: 'show', swap_allowed: 'no', charger: 'no' },
 ];
+/** Readings to show the columns, as comments; invented. */
 export const measured: readonly Cells[] = [
   { quantity: 'runtime', value: '75 min ±5%' },
   { quantity: 'hold_current', value: '600 mA ±50 mA' },

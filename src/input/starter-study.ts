@@ -54,7 +54,8 @@ const usualColumns: readonly string[] = [
   ...['id', 'label', 'type', 'drives_per_feature', 'rated_voltage', 'maximum_voltage', 'no_load_speed'],
   ...['no_load_current', 'stall_torque', 'stall_force', 'stall_current', 'hold_current', 'hold_effort'],
   ...['control', 'position_feedback', 'stroke', 'closed_length', 'mass', 'mount_mass', 'electronics_mass'],
-  ...['length', 'width', 'height', 'price', 'extra_cost', 'rework_hours', 'swap_minutes', 'noise', 'note'],
+  ...['length', 'width', 'height', 'price', 'extra_cost', 'rework_hours', 'swap_minutes'],
+  ...['noise', 'noise_distance', 'note'],
 ];
 
 const moreColumns =

@@ -25,7 +25,10 @@ const hasThread = (reading: RowReading) =>
   reading.number('leadAngleRad') !== null || reading.number('screwLeadM') !== null;
 
 const items: Record<keyof TypicalFigures, TypicalItem> = {
-  forwardEfficiency: { item: 'forward_efficiency', needed: lacks('stallCurrentA', 'ratedCurrentA') },
+  forwardEfficiency: {
+    item: 'forward_efficiency',
+    needed: lacks('stallCurrentA', 'ratedCurrentA', 'gearEfficiency'),
+  },
   forwardEfficiencyFloor: { item: 'forward_efficiency_floor', needed: never },
   forwardEfficiencyCeiling: { item: 'forward_efficiency_ceiling', needed: never },
   noLoadCurrentRatio: { item: 'no_load_current_share', needed: lacks('noLoadCurrentA') },

@@ -1,5 +1,6 @@
 /** Cell chemistries with a discharge table. */
 export const cellChemistryIds = ['lipo', 'nmc-pouch', 'li-ion', 'li-ion-power', 'lifepo4', 'nimh'] as const;
+/** As packs.csv writes it. */
 export type CellChemistryId = (typeof cellChemistryIds)[number];
 
 /**

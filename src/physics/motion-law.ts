@@ -7,6 +7,7 @@ export const motionLaws = [
   'poly-345',
   'poly-4567',
 ] as const;
+/** How position follows time within a move, from rest to rest. */
 export type MotionLaw = (typeof motionLaws)[number];
 
 const fourPlusPi = 4 + Math.PI;

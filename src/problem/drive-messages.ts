@@ -58,6 +58,26 @@ export function holdBelowIdle(hold: string, idle: string, idleGiven: boolean, ho
   );
 }
 
+/** A figure as it was written, and as it was read. */
+export interface ReadFigure {
+  name: string;
+  written: string;
+  shown: string;
+}
+
+/** Two figures of one voltage in an order that no motor has: the first has to be below the second. */
+export function crossedFigures(figure: ReadFigure, limit: ReadFigure, because: string): Trouble {
+  const read = ({ name, written, shown }: ReadFigure) =>
+    written === shown ? `${name} is ${shown}` : `${name} is “${quoted(written)}” (${shown})`;
+  return errorOf(
+    'crossed-figures',
+    figure.written,
+    `below ${limit.shown}`,
+    `${read(figure)} and ${read(limit)} at the same voltage: ${because}`,
+    `read both again: ${figure.name} has to be below ${limit.name}; is a unit wrong, or are the two swapped?`,
+  );
+}
+
 /** A value that another choice makes idle. */
 export function notUsed(name: string, received: string, because: string): Trouble {
   return warningOf(

@@ -63,8 +63,10 @@ interface QuantityTold extends Told {
 /** Most characters of any cell; a longer one is a quote that does not close, or a text that belongs elsewhere. */
 export const longestText = 2_000;
 
-/** Most characters of an id, and of a name as printed. */
+/** Most characters of an id. */
 const longestId = 60;
+
+/** Most characters of a name as printed. */
 export const longestLabel = 100;
 
 const base = {

@@ -27,8 +27,10 @@ function motorValues({ sheet, typical }: Candidate, { model }: PreparedCandidate
   const values: AssumedValue[] = [];
   const share = Math.round(typical.noLoadCurrentRatio * 100);
   if (filled.stallCurrentA) {
-    const efficiency = Math.round(typical.forwardEfficiency * 100);
-    const basis = `stall effort and no-load speed at a usual gear efficiency of ${efficiency} %`;
+    const stated = sheet.gearEfficiency;
+    const efficiency = Math.round((stated ?? typical.forwardEfficiency) * 100);
+    const word = stated === null ? 'a usual' : 'the stated';
+    const basis = `stall effort and no-load speed at ${word} gear efficiency of ${efficiency} %`;
     values.push(assumed('stall_current', drive.stallCurrentA, 'A', 'A', basis));
   }
   if (filled.noLoadCurrentA) {

@@ -1,3 +1,4 @@
+import { comparedAtM, levelAtOneMetreDb } from '../physics/sound.js';
 import type { Candidate, Study } from '../study/study.js';
 
 /** Drives of all features together. */
@@ -33,4 +34,10 @@ export function fitsSpace(study: Study, candidate: Candidate): boolean | null {
   const sides = [lengthM, widthM, heightM].sort((p, q) => p - q);
   const free = rooms.map((room) => room ?? Number.POSITIVE_INFINITY).sort((p, q) => p - q);
   return sides.every((side, index) => side <= free[index]!);
+}
+
+/** Sound level of the moving drive at 1 m, dB; null where none is listed. One with no distance was read there. */
+export function noiseAtOneMetreDb({ sheet }: Candidate): number | null {
+  const { noiseDb, noiseDistanceM } = sheet;
+  return noiseDb === null ? null : levelAtOneMetreDb(noiseDb, noiseDistanceM ?? comparedAtM);
 }

@@ -4,7 +4,7 @@ import { sheetFindings } from '../drives/sheet-findings.js';
 import type { Cue } from '../study/show.js';
 import type { Candidate, Study } from '../study/study.js';
 import { assumedOf } from './assumed.js';
-import { bodyMassKg, costMoney, driveCountOf, fitsSpace } from './burdens.js';
+import { bodyMassKg, costMoney, driveCountOf, fitsSpace, noiseAtOneMetreDb } from './burdens.js';
 import { busOf } from './bus.js';
 import type { CandidateModel, PreparedCandidate } from './candidate-model.js';
 import { candidateFailures } from './failures.js';
@@ -192,7 +192,7 @@ export function simulateCandidate(
     cost: costMoney(study, candidate),
     reworkTimeS: sheet.reworkTimeS,
     swapTimeS: sheet.swapTimeS,
-    noiseDb: sheet.noiseDb,
+    noiseDb: noiseAtOneMetreDb(candidate),
     energy: moves ? loopEnergy(model, loop.samples, study.show.loop, study.loads) : null,
   };
   return {

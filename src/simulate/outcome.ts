@@ -117,6 +117,7 @@ export interface NominalOutcome {
   cost: number | null;
   reworkTimeS: number | null;
   swapTimeS: number | null;
+  /** Sound level of one drive while it moves, at 1 m. */
   noiseDb: number | null;
   /** null when a move cannot be made. */
   energy: LoopEnergy | null;

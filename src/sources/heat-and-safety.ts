@@ -1,6 +1,6 @@
 import type { Source } from './source.js';
 
-/** Heat, and what people may touch. */
+/** Heat, and what people may touch or hear. */
 export const heatAndSafetySources = [
   {
     id: 'incropera',
@@ -25,6 +25,15 @@ export const heatAndSafetySources = [
     title: 'Robots and robotic devices: Collaborative robots',
     edition: 'ISO/TS 15066',
     year: 2016,
+    publisher: 'ISO',
+  },
+  {
+    id: 'iso-9613-2',
+    authors: 'International Organization for Standardization',
+    title:
+      'Acoustics: Attenuation of sound during propagation outdoors, Part 2: General method of calculation',
+    edition: 'ISO 9613-2',
+    year: 1996,
     publisher: 'ISO',
   },
 ] as const satisfies readonly Source[];

@@ -39,7 +39,7 @@ export const criterionFacts: Record<CriterionId, CriterionFacts> = {
   torque_margin: facts('ratio', '', 'at-least', 'effort the drive can give over the effort it needs'),
   winding_temperature: facts('temperature', null, 'at-most', 'highest winding temperature in the show'),
   case_temperature: facts('temperature', null, 'at-most', 'highest case temperature in the show'),
-  noise: facts('sound-level', null, 'at-most', 'sound level while moving'),
+  noise: facts('sound-level', null, 'at-most', 'sound level while moving, at 1 m'),
   cost: facts('money', '', 'at-most', 'cost of the change'),
   rework_hours: facts('time', 'h', 'at-most', 'hours of work for the change'),
   swap_minutes: facts('time', 'min', 'at-most', 'minutes to exchange a broken drive'),

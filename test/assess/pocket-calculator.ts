@@ -16,6 +16,7 @@ const units: [name: string, factor: number][] = [
   ['mA', 1e-3],
   ['mΩ', 1e-3],
   ['mm', 1e-3],
+  ['dB', 1],
   ['mW', 1e-3],
   ['kg', 1],
   ['Hz', 1],
@@ -47,6 +48,7 @@ export function calculated(numbers: string): number | null {
     .replace(quantity, (_, value, unit) => `(${Number(value) * units.find(([name]) => name === unit)![1]})`)
     .replace(/(sin|cos) \(/g, 'Math.$1(')
     .replace(/cos\(/g, 'Math.cos(')
+    .replace(/log10\(/g, 'Math.log10(')
     .replace(/e\^\(−([\d.]+) · ([\d.]+)\)/g, 'Math.exp(-$1 * $2)')
     .replace(/e\^\(−([\d.]+)\)/g, 'Math.exp(-$1)')
     .replace(/Math\.Math\./g, 'Math.')
@@ -58,7 +60,7 @@ export function calculated(numbers: string): number | null {
     .replaceAll(']', ')')
     .replace(/\((-)(\d+(?:\.\d+)?)\/(\d+)\)/g, '(0-$2/$3)')
     .replaceAll('^', '**');
-  if (/[^\d\s.+\-*/(),eMathsincomxp]/.test(plain)) return null;
+  if (/[^\d\s.+\-*/(),eMathsincomxplg]/.test(plain)) return null;
   try {
     const value = new Function(`return ${plain}`)();
     return typeof value === 'number' && Number.isFinite(value) ? value : null;

@@ -18,7 +18,7 @@ const show = {
 };
 
 const kinds: [name: string, kind: DriveKind, sheet: Partial<DriveSheet>][] = [
-  ['a servo', 'position-servo', { stallEffort: 12, stallCurrentA: 5 }],
+  ['a servo', 'position-servo', { stallEffort: 12, stallCurrentA: 5, noiseDistanceM: 0.5 }],
   [
     'a servo with a measured hold current',
     'position-servo',
@@ -45,6 +45,21 @@ const kinds: [name: string, kind: DriveKind, sheet: Partial<DriveSheet>][] = [
     'a worm drive with gaps in its sheet',
     'worm-gearmotor',
     { stallCurrentA: null, noLoadCurrentA: null, stallEffort: 10 },
+  ],
+  [
+    'a worm drive whose stated gear efficiency is below what its listing implies',
+    'worm-gearmotor',
+    { gearEfficiency: 0.2, stallEffort: 10 },
+  ],
+  [
+    'a worm drive whose stated gear efficiency is above what its listing implies',
+    'worm-gearmotor',
+    { gearEfficiency: 0.8, stallEffort: 5 },
+  ],
+  [
+    'a worm drive with a stated gear efficiency and gaps in its sheet',
+    'worm-gearmotor',
+    { gearEfficiency: 0.5, stallCurrentA: null, noLoadCurrentA: null, stallEffort: 10 },
   ],
   [
     'a switched worm drive by its rated point',
@@ -96,6 +111,7 @@ describe.each(kinds)('the working of %s', (_, kind, sheet) => {
       'Torque margin',
       'Mass',
       'Cost',
+      'Noise',
     ]);
   });
 

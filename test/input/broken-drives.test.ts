@@ -1,6 +1,6 @@
-import { describe, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { expectIssue } from './expect-issue.js';
-import { type BrokenCase, type Files, withFile } from './good-study.js';
+import { type BrokenCase, type Files, issuesIn, withFile } from './good-study.js';
 
 /** The good study with candidates as objects; columns are what the first names. Their rows start in line 2. */
 function candidates(...rows: Record<string, string>[]): Files {
@@ -24,6 +24,8 @@ const worm = {
   no_load_speed: '15 rpm',
   stall_torque: '60 kg·cm',
 };
+/** A loaded point of the worm instead of its stall figure. */
+const ratedWorm = { stall_torque: '', rated_torque: '20 kg·cm', rated_speed: '10 rpm', rated_current: '1 A' };
 const screw = {
   id: 'screw-a',
   type: 'screw-actuator',
@@ -84,6 +86,58 @@ const cases: BrokenCase[] = [
     severity: 'warning',
     ...at(3, 'rated_torque'),
     hint: 'complete it',
+  },
+  {
+    title: 'more current free than stalled',
+    files: candidates({ ...servo, no_load_current: '6 A', stall_current: '5 A' }),
+    code: 'crossed-figures',
+    ...at(2, 'no_load_current'),
+    hint: 'no_load_current has to be below stall_current',
+  },
+  {
+    title: 'as much current free as stalled',
+    files: candidates({ ...servo, no_load_current: '5 A', stall_current: '5 A' }),
+    code: 'crossed-figures',
+    ...at(2, 'no_load_current'),
+    hint: 'no_load_current has to be below stall_current',
+  },
+  {
+    title: 'a loaded point faster than no load',
+    files: candidates(servo, { ...worm, ...ratedWorm, rated_speed: '20 rpm' }),
+    code: 'crossed-figures',
+    ...at(3, 'rated_speed'),
+    hint: 'rated_speed has to be below no_load_speed',
+  },
+  {
+    title: 'less current loaded than free',
+    files: candidates(servo, { ...worm, ...ratedWorm, no_load_current: '1.2 A', rated_current: '1 A' }),
+    code: 'crossed-figures',
+    ...at(3, 'no_load_current'),
+    hint: 'no_load_current has to be below rated_current',
+  },
+  {
+    title: 'a loaded point that pushes harder than a stall',
+    files: candidates(servo, { ...worm, ...ratedWorm, stall_torque: '15 kg·cm' }),
+    code: 'crossed-figures',
+    ...at(3, 'rated_torque'),
+    hint: 'rated_torque has to be below stall_torque',
+  },
+  {
+    title: 'a loaded point that draws more than a stall',
+    files: candidates(servo, { ...worm, ...ratedWorm, stall_torque: '60 kg·cm', stall_current: '0.9 A' }),
+    code: 'crossed-figures',
+    ...at(3, 'rated_current'),
+    hint: 'rated_current has to be below stall_current',
+  },
+  {
+    title: 'a crossing at another voltage only',
+    files: candidates(
+      { ...servo, no_load_current: '0.3 A' },
+      { ...servo, rated_voltage: '6 V', no_load_current: '4.5 A' },
+    ),
+    code: 'crossed-figures',
+    ...at(3, 'no_load_current'),
+    hint: 'no_load_current has to be below stall_current',
   },
   {
     title: 'a stroke on a servo',
@@ -228,6 +282,16 @@ const cases: BrokenCase[] = [
     hint: 'screw_diameter',
   },
 ];
+
+describe('figures of two voltages', () => {
+  it('are not held against each other: more current free at 8.4 V than stalled at 4.8 V is no crossing', () => {
+    const files = candidates(
+      { ...servo, rated_voltage: '4.8 V', no_load_current: '0.2 A', stall_current: '0.5 A' },
+      { ...servo, rated_voltage: '8.4 V', no_load_current: '0.6 A', stall_current: '5 A' },
+    );
+    expect(issuesIn(files).filter(({ severity }) => severity === 'error')).toEqual([]);
+  });
+});
 
 describe('a broken candidate is named', () => {
   it.each(cases)('$title', expectIssue);

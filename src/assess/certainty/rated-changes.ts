@@ -9,6 +9,7 @@ import { tier } from '../choosing/drawn-worths.js';
 import type { LesserChange, LesserChanges } from '../lesser-changes/lesser-change.js';
 import type { Proposal } from '../lesser-changes/proposal.js';
 import { proposalOf } from '../lesser-changes/proposal-of.js';
+import { isCostLeftOut } from '../lesser-changes/unknown-price.js';
 import { enoughGain } from '../thresholds.js';
 import { valueAt } from '../value-at-path.js';
 import { bandOf, quantileOf, shareOf } from './bands.js';
@@ -44,13 +45,14 @@ export function ratedChanges(
   const all = [...changes.ladder, ...(changes.bestPair === null ? [] : [changes.bestPair])].map(unrated);
   if (parts === null) return all;
   const base = baselineDraws(parts);
+  const costLeftOut = isCostLeftOut(all);
   const byWork = [...all].sort((a, b) => a.burden.workTimeS - b.burden.workTimeS);
   let mostWorkS = Number.POSITIVE_INFINITY;
   for (const change of byWork) {
     if (change.burden.workTimeS > mostWorkS) break;
     const proposal = proposalOf(change, changes, { study: parts.study, candidate: parts.baseline });
     if (proposal === null) continue;
-    Object.assign(change, rating(proposal, parts, base));
+    Object.assign(change, rating(proposal, parts, base, costLeftOut));
     if (enough?.(change)) mostWorkS = change.burden.workTimeS;
   }
   return all;
@@ -69,12 +71,11 @@ interface BaselineDraws {
   drawCount: number;
   columns: Float64Array[];
   scores: Float64Array;
-  /** Mean of its score where all limits hold, else 0, and of the leader's; NaN where the leader is the same drive. */
-  utilityScore: number;
-  leaderUtilityScore: number;
-  /** The same draw by draw; the leader's null where it is the same drive. */
+  /** Its score where all limits hold, else 0, and the leader's; null where the leader is the same drive. */
   utilities: Float64Array;
   leaderUtilities: Float64Array | null;
+  /** The leader's with cost worth to it what it is worth to the drive of today. */
+  leaderWithoutCost: Float64Array | null;
 }
 
 function baselineDraws({ baseline, ensemble, drawn, leaderId }: RatingParts): BaselineDraws {
@@ -82,16 +83,29 @@ function baselineDraws({ baseline, ensemble, drawn, leaderId }: RatingParts): Ba
   const drawCount = Math.min(mostDraws, ensemble.drawCount);
   const utilities = utilitiesOf(drawn);
   const first = (column: Float64Array) => column.subarray(0, drawCount);
-  const leaderUtilities = leaderId === null ? null : first(utilities[drawn.candidateIds.indexOf(leaderId)]!);
+  const leader = leaderId === null ? null : drawn.candidateIds.indexOf(leaderId);
+  const ofLeader = (all: Float64Array[]) => (leader === null ? null : first(all[leader]!));
   return {
     drawCount,
     columns: ensemble.outcomes[index]!.map(first),
     scores: first(drawn.scores[index]!),
-    utilityScore: mean([...first(utilities[index]!)]),
-    leaderUtilityScore: leaderUtilities === null ? Number.NaN : mean([...leaderUtilities]),
     utilities: first(utilities[index]!),
-    leaderUtilities,
+    leaderUtilities: ofLeader(utilities),
+    leaderWithoutCost: ofLeader(utilitiesOf(costWorthAsTo(index, drawn))),
   };
+}
+
+/** The judged draws with cost worth to every candidate what it is worth to one of them. */
+function costWorthAsTo(index: number, drawn: DrawnStudy): DrawnStudy {
+  const place = drawn.criteria.findIndex(({ id }) => id === 'cost');
+  if (place < 0) return drawn;
+  const { worths, criterionCount } = drawn.worths;
+  const weight = drawn.ownWeights[place]!;
+  const worthAt = (candidate: number, draw: number) => worths[candidate]![draw * criterionCount + place]!;
+  const scores = drawn.scores.map((own, candidate) =>
+    own.map((score, draw) => score + weight * (worthAt(index, draw) - worthAt(candidate, draw))),
+  );
+  return { ...drawn, scores };
 }
 
 /** What the draws say of one change. */
@@ -99,6 +113,7 @@ function rating(
   proposal: Proposal,
   parts: RatingParts,
   base: BaselineDraws,
+  costLeftOut: boolean,
 ): Pick<RatedChange, 'gainBands' | 'passProbability' | 'leaderGainRatio' | 'replaceProbability'> {
   const columns = drawnWith(proposal, parts, base.drawCount);
   const runtimes = columns[outcomeIndex.runtimeS]!.map((timeS) => (Number.isNaN(timeS) ? 0 : timeS)).sort();
@@ -112,26 +127,41 @@ function rating(
   const limits = parts.limits.map((limit) =>
     limit.criterion === 'runtime_p10' ? { ...limit, passes: figures.runtimeP10S >= limit.limit } : limit,
   );
-  const drawn = drawnStudy(parts.study.criteria, [{ judged, limits }], {
-    candidateIds: [parts.baseline.id],
-    drawCount: base.drawCount,
-    outcomes: [columns],
-  });
-  const utilities = utilitiesOf(drawn)[0]!;
-  const gained = mean([...utilities]) - base.utilityScore;
-  const toGain = base.leaderUtilityScore - base.utilityScore;
-  const passes = ({ tiers }: DrawnLimits, draw: number) => tiers[draw] === tier.passes;
+  const drawnAt = (cost: Float64Array) =>
+    drawnStudy(parts.study.criteria, [{ judged, limits }], {
+      candidateIds: [parts.baseline.id],
+      drawCount: base.drawCount,
+      outcomes: [columns.with(outcomeIndex.cost, cost)],
+    });
+  const drawn = drawnAt(columns[outcomeIndex.cost]!);
+  const { scores } = costLeftOut ? drawnAt(base.columns[outcomeIndex.cost]!) : drawn;
+  // The leader's price is known: only a change without one is compared with it without cost, limits as they are.
+  const isPriced = proposal.burden.costMoney !== null;
+  const utilities = utilitiesOf(isPriced ? drawn : { ...drawn, scores })[0]!;
+  const ofLeader = isPriced ? base.leaderUtilities : base.leaderWithoutCost;
+  const [limitsWithIt] = drawn.limits;
   return {
-    gainBands: gainBands(base, columns, drawn.scores[0]!),
-    passProbability: drawn.limits[0]!.passProbability,
-    leaderGainRatio: toGain > 1e-9 ? gained / toGain : null,
-    replaceProbability:
-      base.leaderUtilities === null
-        ? null
-        : shareOf(base.drawCount, (draw) => {
-            const wanted = enoughGain * (base.leaderUtilities![draw]! - base.utilities[draw]!);
-            return passes(drawn.limits[0]!, draw) && utilities[draw]! - base.utilities[draw]! >= wanted;
-          }),
+    gainBands: gainBands(base, columns, scores[0]!),
+    passProbability: limitsWithIt!.passProbability,
+    ...againstLeader(utilities, limitsWithIt!, base.utilities, ofLeader),
+  };
+}
+
+/** What a change gains against what the leader would, on the average and draw by draw. */
+function againstLeader(
+  utilities: Float64Array,
+  { tiers }: DrawnLimits,
+  before: Float64Array,
+  ofLeader: Float64Array | null,
+): Pick<RatedChange, 'leaderGainRatio' | 'replaceProbability'> {
+  if (ofLeader === null) return { leaderGainRatio: null, replaceProbability: null };
+  const today = mean([...before]);
+  const toGain = mean([...ofLeader]) - today;
+  const isEnough = (draw: number) =>
+    utilities[draw]! - before[draw]! >= enoughGain * (ofLeader[draw]! - before[draw]!);
+  return {
+    leaderGainRatio: toGain > 1e-9 ? (mean([...utilities]) - today) / toGain : null,
+    replaceProbability: shareOf(utilities.length, (draw) => tiers[draw] === tier.passes && isEnough(draw)),
   };
 }
 

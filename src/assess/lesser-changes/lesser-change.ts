@@ -11,6 +11,7 @@ export const lesserChangeIds = [
   'assist-spring',
   'anchored-coil',
 ] as const;
+/** Name of a lesser change in results and settings. */
 export type LesserChangeId = (typeof lesserChangeIds)[number];
 
 /** One figure of a change under the name that study.csv, candidates.csv, show.csv or packs.csv has for it. */
@@ -53,6 +54,7 @@ export interface ChangeFigures {
   bodyMassKg: number | null;
   /** At the lower stop after a power cut; 0 when the feature stays or only sinks. */
   fallEnergyJ: number;
+  /** 0…1; where the price of any change is not known, with cost worth what it is worth before. */
   score: number;
 }
 

@@ -9,6 +9,7 @@ import {
 import { bestPairs, helps } from './pairs.js';
 import type { Proposal, Setup } from './proposal.js';
 import { type ChangeTools, startingPoint, tryOut } from './trial.js';
+import { isCostLeftOut } from './unknown-price.js';
 
 /** Every change that makes sense for a drive, worked out but not simulated, and those left out. */
 function proposedChanges(setup: Setup): { proposals: Proposal[]; leftOut: ChangeLeftOut[] } {
@@ -35,9 +36,11 @@ export function lesserChanges(study: Study, baseline: Candidate, tools: ChangeTo
   const setup = { study, candidate: baseline };
   const start = startingPoint(setup, tools);
   const { proposals, leftOut } = proposedChanges(setup);
-  const ladder = inOrder(proposals.map((proposal) => tryOut(proposal, start, tools)));
+  const costLeftOut = isCostLeftOut(proposals);
+  const tried = (all: Proposal[]) => inOrder(all.map((one) => tryOut(one, start, tools, costLeftOut)));
+  const ladder = tried(proposals);
   const helpful = ladder.filter((change) => helps(change, start.standing.passes));
-  const pairs = inOrder(bestPairs(helpful, setup).map((pair) => tryOut(pair, start, tools)));
+  const pairs = tried(bestPairs(helpful, setup));
   return {
     candidate: baseline.id,
     before: start.figures,

@@ -28,6 +28,7 @@ export const packsInTurn: ChangeKind = {
       setup,
       packsInTurnCount: carried + 1,
       sideEffects: () => [
+        ...priceUnknown(study, burden),
         swapS === null
           ? 'How long a swap takes is not known: try it with cold hands.'
           : `Each swap takes ${minutes(swapS)}, with the feature off.`,
@@ -70,7 +71,7 @@ export const packsInParallel: ChangeKind = {
       setup,
       addedBodyMassKg: lead.massKg + oddKg,
       packsInTurnCount: pairs,
-      sideEffects: () => [...faults(study), ...swapping(carried)],
+      sideEffects: () => [...priceUnknown(study, burden), ...faults(study), ...swapping(carried)],
     });
   },
 };
@@ -130,6 +131,18 @@ function withPack(burden: ChangeBurden, pack: Pack): ChangeBurden {
     ...burden,
     massKg: burden.massKg + (pack.massKg ?? 0),
     costMoney: pack.priceMoney === null ? null : burden.costMoney! + pack.priceMoney,
-    basis: `${burden.basis}; mass and price of the pack are the study’s`,
+    basis: `${burden.basis}; ${pack.priceMoney === null ? 'the mass of the pack is the study’s, its price is not known' : 'mass and price of the pack are the study’s'}`,
   };
+}
+
+/** That nobody knows what the pack costs, and what that does to the scores. */
+function priceUnknown({ criteria, pack }: Study, { costMoney }: ChangeBurden): string[] {
+  if (costMoney !== null) return [];
+  const unknown = `Its price is not known: the price of ${pack.label} is blank in packs.csv`;
+  const isWeighed = criteria.some(({ id, weightScore }) => id === 'cost' && weightScore > 0);
+  return [
+    isWeighed
+      ? `${unknown}. Until it is filled in, the cost of no small change counts in its score.`
+      : `${unknown}.`,
+  ];
 }

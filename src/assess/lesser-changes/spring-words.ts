@@ -7,17 +7,23 @@ import { effortText, lengthText, placeText, rateText } from './words.js';
 
 /** What is said about a spring; efforts of the feature in N·m on a hinge, N on a rail. */
 
+/** Why there is no spring: nothing to lift. */
 export const nothingToCarry = (): string => 'gravity does not pull the feature down anywhere in its range';
+/** Why there is no anchored coil on a rail. */
 export const noHinge = (): string => 'only a hinge has a place for it';
+/** Why there is no spring: each one does harm. */
 export const noSpringAllowed = (): string =>
   'no spring leaves the feature on its lower stop and raises no peak effort';
+/** Why there is no spring: it is not worth fitting. */
 export const savesNothing = (): string => 'no spring saves a hundredth of what the drive draws';
 
+/** Rate of a spring: N·m/rad on a hinge; N/m on a rail, N/mm from 1 N/mm. */
 export const stiffnessText = (stiffness: number, isHinge: boolean): string =>
   isHinge ? formatValue(stiffness, 'N·m/rad') : rateText(stiffness);
 
 const perDegree = Math.PI / 180;
 
+/** Title of the spring whose effort falls evenly as the feature rises. */
 export const linearTitle = (isHinge: boolean): string =>
   isHinge ? 'A torsion spring on the hinge' : 'A long spring along the rail';
 
@@ -36,6 +42,7 @@ export function linearActions({ model }: SpringBench, spring: AssistSpring): str
   ];
 }
 
+/** Title of the spring that pulls from an anchor above the hinge. */
 export const coilTitle = (): string => 'A coil spring from an anchor above the hinge';
 
 /** Where to hang it, and what the spring must bear; stretch equals the distance from anchor to hook. */

@@ -6,6 +6,7 @@ import { criterionOutcomes, scoreOf } from '../scores.js';
 import { figuresOf, gainBetween, perHundredGrams } from './figures-of.js';
 import type { ChangeFigures, LesserChange } from './lesser-change.js';
 import type { Proposal, Setup, Tried } from './proposal.js';
+import { costingAs } from './unknown-price.js';
 
 /** Whether a drive passes every limit, and its score on the user's own weights, 0…1. */
 export interface Standing {
@@ -39,13 +40,24 @@ export function startingPoint(setup: Setup, tools: ChangeTools): StartingPoint {
   return { tried, figures, standing };
 }
 
-/** Simulate and judge one proposal, its burden counted. */
-export function tryOut(proposal: Proposal, start: StartingPoint, tools: ChangeTools): LesserChange {
+/**
+ * Simulate and judge one proposal, its burden counted.
+ * @param costLeftOut whether its score leaves out what it costs; a limit on cost is judged all the same
+ */
+export function tryOut(
+  proposal: Proposal,
+  start: StartingPoint,
+  tools: ChangeTools,
+  costLeftOut: boolean,
+): LesserChange {
   const { setup, burden } = proposal;
   const unchanged = setup.study === start.tried.study && setup.candidate === start.tried.candidate;
   const simulated = unchanged ? start.tried.run : tools.simulate(setup.study, setup.candidate);
   const tried: Tried = { ...setup, run: withProposal(simulated, proposal) };
-  const { passes, score } = tools.judge(tried);
+  const { passes, score: scoreWithCost } = tools.judge(tried);
+  const score = costLeftOut
+    ? tools.judge({ ...tried, run: costingAs(tried.run, start.tried.run) }).score
+    : scoreWithCost;
   const after = figuresOf(tried, proposal.packsInTurnCount, score);
   const gain = gainBetween(start.figures, after);
   return {

@@ -1,11 +1,13 @@
+import { comparedAtM } from '../../physics/sound.js';
+import { formatQuantity } from '../../quantity/format.js';
 import { driveCountOf } from '../../simulate/burdens.js';
 import type { CalculationLine } from '../assessment.js';
 import { amperes, effortOf, mass, ohms, plain, volts } from '../figures.js';
-import { section, type Worked } from './line.js';
+import { from, section, type Worked } from './line.js';
 
-/** Strength left, mass on the body and money. */
+/** Strength left, mass on the body, money and noise. */
 export function burdenWorking(worked: Worked): CalculationLine[] {
-  return [...marginWorking(worked), ...massWorking(worked), ...costWorking(worked)];
+  return [...marginWorking(worked), ...massWorking(worked), ...costWorking(worked), ...noiseWorking(worked)];
 }
 
 function marginWorking({ run, prepared }: Worked): CalculationLine[] {
@@ -62,6 +64,22 @@ function costWorking({ study, candidate, run }: Worked): CalculationLine[] {
       isBaseline ? extra : `${driveCountOf(study, candidate)} · ${plain(priceMoney ?? 0)} + ${extra}`,
       `${plain(cost)} ${study.about.currency}`.trim(),
       'sum',
+    ),
+  ];
+}
+
+function noiseWorking({ candidate, run }: Worked): CalculationLine[] {
+  const { noiseDb, noiseDistanceM } = candidate.sheet;
+  const level = run.nominal.noiseDb;
+  if (noiseDb === null || level === null) return [];
+  const ratio = plain((noiseDistanceM ?? comparedAtM) / comparedAtM);
+  return [
+    section('Noise')(
+      'Sound level at 1 m',
+      'L_1 = L + 20·log10(d / 1 m)',
+      `${formatQuantity(noiseDb, 'sound-level')} + 20·log10(${ratio})`,
+      formatQuantity(level, 'sound-level'),
+      from('open field, 6 dB for each doubling', 'iso-9613-2'),
     ),
   ];
 }

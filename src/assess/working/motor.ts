@@ -1,4 +1,4 @@
-import type { DriveParameters } from '../../drives/drive-parameters.js';
+import { type DriveParameters, uncrossed } from '../../drives/drive-parameters.js';
 import { usualMeshCount } from '../../drives/position-servo.js';
 import { figuresAtVoltage } from '../../drives/rated-figures.js';
 import { driveTypes } from '../../drives/registry.js';
@@ -15,12 +15,12 @@ const motorBook = from('M5', 'hughes-drury');
 export function motorWorking(worked: Worked): CalculationLine[] {
   const { candidate, prepared } = worked;
   const { drive, bus } = prepared.model;
-  const figures = figuresAtVoltage(candidate.sheet, bus.nominalV);
+  const figures = uncrossed(figuresAtVoltage(candidate.sheet, bus.nominalV));
   const line = section('Motor');
   return [
     ...filledGaps(worked, figures, line),
     ...constants(drive, figures, line),
-    ...efficiency(drive, line),
+    ...efficiency(worked, line),
     backward(worked, line),
   ];
 }
@@ -38,7 +38,8 @@ function filledGaps(
   line: LineWriter,
 ): CalculationLine[] {
   const { drive } = prepared.model;
-  const { noLoadCurrentRatio: i, forwardEfficiency } = candidate.typical;
+  const { noLoadCurrentRatio: i } = candidate.typical;
+  const forwardEfficiency = candidate.sheet.gearEfficiency ?? candidate.typical.forwardEfficiency;
   const lines: CalculationLine[] = [];
   if (figures.stallCurrentA === null && figures.ratedCurrentA === null) {
     const numbers = `${effortOf(drive.listedStallEffort, drive.motion)} · ${speedIn(drive, drive.noLoadSpeed)} / (${plain(forwardEfficiency)} · ${volts(drive.ratedVoltageV)} · (1 − ${plain(i)})²)`;
@@ -89,7 +90,8 @@ function constants(drive: DriveParameters, figures: RatedFigures, line: LineWrit
   ];
 }
 
-function efficiency(drive: DriveParameters, line: LineWriter): CalculationLine[] {
+function efficiency({ candidate, prepared }: Worked, line: LineWriter): CalculationLine[] {
+  const { drive } = prepared.model;
   const currents = `(${amperes(drive.stallCurrentA)} − ${amperes(drive.noLoadCurrentA)})`;
   const numbers = `${effortOf(drive.listedStallEffort, drive.motion)} / (${constantIn(drive)} · ${currents})`;
   const implied = line(
@@ -105,7 +107,7 @@ function efficiency(drive: DriveParameters, line: LineWriter): CalculationLine[]
     'T_s = η_f·K·(I_s − I_0)',
     `${plain(drive.forwardEfficiency)} · ${constantIn(drive)} · ${currents}`,
     effortOf(drive.stallEffort, drive.motion),
-    `M5; ${drive.forwardEfficiency < drive.impliedEfficiency ? `the type's ceiling of ${percent(drive.forwardEfficiency)}, from experience` : 'gear efficiency as stated'}`,
+    `M5; ${candidate.sheet.gearEfficiency === null ? `the type's ceiling of ${percent(drive.forwardEfficiency)}, from experience` : 'gear efficiency as stated'}`,
   );
   return [implied, used];
 }
@@ -135,7 +137,7 @@ function backward({ candidate, prepared }: Worked, line: LineWriter): Calculatio
       from('M8, M9', 'shigley'),
     );
   }
-  const efficiencyText = plain(drive.forwardEfficiency);
+  const efficiencyText = plain(drive.gearEfficiency);
   const derived = 'M7; equal loss both ways, re-derived, from memory';
   if (!type.locksByCalculation) {
     const meshes = sheet.meshCount ?? usualMeshCount;
@@ -147,7 +149,7 @@ function backward({ candidate, prepared }: Worked, line: LineWriter): Calculatio
       derived,
     );
   }
-  const mesh = staticBackward(drive.forwardEfficiency / spurStagesEfficiency, typical.staticFrictionRatio);
+  const mesh = staticBackward(drive.gearEfficiency / spurStagesEfficiency, typical.staticFrictionRatio);
   return line(
     quantity,
     `η_b = [1 − s·(${spurStagesEfficiency}/η_f − 1)] ${mesh < 0 ? `/ ${spurStagesEfficiency}` : `· (2 − 1/${spurStagesEfficiency})`}`,

@@ -9,6 +9,7 @@ interface Piece {
   x: number;
 }
 
+/** A line of text as broken; widths and places in points from its left end. */
 export interface Line {
   pieces: Piece[];
   width: number;

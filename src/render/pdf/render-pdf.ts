@@ -13,6 +13,7 @@ import { type Geometry, geometryOf, type PageSize } from './style.js';
 import { Tags } from './tags.js';
 import { Typesetter } from './typesetter.js';
 
+/** What a PDF needs beside the report itself. */
 export interface PdfOptions {
   fonts: FontBytes;
   pageSize: PageSize;
@@ -22,6 +23,7 @@ export interface PdfOptions {
   compress?: boolean;
 }
 
+/** The finished file, and what its fonts could not show. */
 export interface RenderedPdf {
   bytes: Uint8Array;
   pageCount: number;

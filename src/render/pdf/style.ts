@@ -50,6 +50,7 @@ export interface Geometry {
   bottom: number;
 }
 
+/** Paper of a report, upright. */
 export type PageSize = 'A4' | 'Letter';
 
 const papers: Record<PageSize, [width: number, height: number]> = {

@@ -53,7 +53,7 @@ export const exportedOutcomes: readonly ExportedOutcome[] = [
   drawn('cost', 'cost', 'money', null),
   drawn('reworkTimeS', 'work', 'time', 'h'),
   other(null, 'swap time', 'time', 'min', ({ swapTimeS }) => swapTimeS),
-  other(null, 'noise', 'sound-level', 'dB', ({ noiseDb }) => noiseDb),
+  other(null, 'noise at 1 m', 'sound-level', 'dB', ({ noiseDb }) => noiseDb),
   other(null, 'voltage it sees', 'voltage', 'V', ({ busVoltageV }) => busVoltageV),
 ];
 

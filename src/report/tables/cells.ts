@@ -28,6 +28,7 @@ export function groupRow(text: string): TableRow {
   return { cells: [head(text)], group: true };
 }
 
+/** A row that is neither a heading nor highlighted. */
 export function row(...cells: TableCell[]): TableRow {
   return { cells };
 }

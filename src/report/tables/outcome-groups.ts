@@ -5,6 +5,7 @@ import { measuredHold } from '../words/measured-hold.js';
 import { endReasonWords, holdCurrentWords, lockingWords } from '../words/outcome-words.js';
 import { type FigureRow, figure, words, yesNo } from './figure-table.js';
 
+/** Outcomes of one candidate that belong together, under their heading. */
 export interface OutcomeGroup {
   title: string;
   rows: FigureRow[];
@@ -102,7 +103,7 @@ export function costOutcomes(
       { ...figure('Cost', nominal.cost, 'money'), unit: nominal.cost === null ? '' : currency },
       figure('Work', nominal.reworkTimeS, 'hours'),
       figure('Swap', nominal.swapTimeS, 'minutes'),
-      figure('Noise', nominal.noiseDb, 'decibels'),
+      figure('Noise at 1 m', nominal.noiseDb, 'decibels'),
     ],
   };
 }

@@ -3,6 +3,7 @@ import type { InlinePart } from './inline.js';
 
 /** Containers whose list items become a grid, and how each is set. */
 const factStyles = { facts: 'plain', headlines: 'headline', blanks: 'blank' } as const;
+/** Word after `:::` that opens a grid. */
 export type FactContainer = keyof typeof factStyles;
 
 /** One item of a grid as read: `label | value | note`, the last two optional. */

@@ -6,6 +6,7 @@ import { gathered, nearestOf, templateError, unknownPlaceholder } from './templa
 
 /** What a placeholder can stand for: words, a yes or no for `::: when`, or whole blocks. */
 export type Value = string | boolean | { blocks: Block[] };
+/** By the name that the placeholder has in the wording. */
 export type Values = Record<string, Value>;
 
 /** A chart ready to be put where the wording names it, still without title and caption. */

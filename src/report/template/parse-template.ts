@@ -18,6 +18,7 @@ export type TemplateNode = { line: number } & (
   | { kind: 'page-break' }
 );
 
+/** A wording as parsed, its placeholders still open. */
 export interface ParsedTemplate {
   /** `name: value` lines between two `---` lines at the top. */
   settings: Record<string, { line: number; parts: InlinePart[] }>;

@@ -136,6 +136,7 @@ export const readings = {
   money: { unit: '', show: (value: Figure) => fixed(value, 0) },
 } satisfies Record<string, Reading>;
 
+/** Name of a way to show a figure. */
 export type ReadingName = keyof typeof readings;
 
 /** A reading by its name, or as it stands. */

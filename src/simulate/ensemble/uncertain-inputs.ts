@@ -24,7 +24,14 @@ const inertiaFactor: Spread = { shape: 'normal', halfWidth: 0.35 };
 const heatFactor: Spread = { shape: 'uniform', low: 0.5, high: 2 };
 
 /** Numbers that change none of the sampled outcomes. */
-const withoutEffect = new Set(['windingLimitK', 'breaksAtEffort', 'noiseDb', 'sideLoadLimitN', 'backlash']);
+const withoutEffect = new Set([
+  'windingLimitK',
+  'breaksAtEffort',
+  'noiseDb',
+  'noiseDistanceM',
+  'sideLoadLimitN',
+  'backlash',
+]);
 
 /** Sheet figures that only count where a condition holds. */
 const conditions: Record<string, (candidate: Candidate) => boolean> = {

@@ -8,6 +8,7 @@ export function compose(outer: Matrix, inner: Matrix): Matrix {
   return [a * g + c * h, b * g + d * h, a * i + c * j, b * i + d * j, a * k + c * l + e, b * k + d * l + f];
 }
 
+/** The point that a point is taken to. */
 export function apply([a, b, c, d, e, f]: Matrix, x: number, y: number): [x: number, y: number] {
   return [a * x + c * y + e, b * x + d * y + f];
 }
