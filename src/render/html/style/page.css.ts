@@ -74,6 +74,7 @@ figure .narrow{max-width:30rem}
 .caution p{margin:0 0 .3rem}
 .caution .severity,.caution .severity strong{color:var(--note-word)}
 .caution .severity span{font-weight:600;white-space:nowrap}
+.caution .severity strong:not(:last-child)::after{content:":"}
 .caution.caution{font-size:.9375rem}
 .severe{border-color:var(--severe-bar);background:var(--severe-band)}
 .severe .severity,.severe .severity strong{color:var(--severe-word)}
@@ -112,6 +113,7 @@ figure .narrow{display:none}
 .facts.many{grid-template-columns:1fr 1fr}
 .caution{display:grid;grid-template-columns:9rem 1fr;gap:0 1rem}
 .caution .severity strong,.caution .severity span{display:block}
+.caution .severity strong:not(:last-child)::after{content:none}
 .caution .severity span{white-space:normal}
 .calculation{display:grid;grid-template-columns:2.2fr 3fr 3fr 1.5fr;gap:.1rem 1.2rem}
 .calculation .small{grid-column:1/-1}
