@@ -26,7 +26,8 @@ export const minutes = (timeS: number): string => `${Math.round(timeS / 60)} min
 export const hours = (timeS: number): string => formatValue(timeS, 'h');
 export const percent = (fraction: number): string => `${Math.round(fraction * 100)} %`;
 export const celsius = (temperatureK: number): string => `${Math.round(temperatureK - zeroCelsiusK)} °C`;
-export const metresPerSecond = (speedMPerS: number): string => formatValue(speedMPerS, 'm/s');
+/** Two digits that count, as tables give a speed too. */
+export const metresPerSecond = (speedMPerS: number): string => formatValue(speedMPerS, 'm/s', 2);
 export const mass = (massKg: number): string => formatQuantity(massKg, 'mass');
 
 /** Seconds up to two minutes, minutes above. */
