@@ -70,7 +70,7 @@ export function measureTable(context: ReportContext, advice: MeasurementAdvice[]
   );
   const columns = [
     wordColumn('What', 2.2),
-    ...(hasDraws ? [figureColumn('Alone, changes the choice in', '% of draws', 0.9)] : []),
+    ...(hasDraws ? [figureColumn('Alone, changes the choice in', '% of draws', 1.2)] : []),
     wordColumn('How', 3),
     wordColumn('With', 1.3),
     figureColumn('Takes', 'min', 0.6),
