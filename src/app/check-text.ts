@@ -40,9 +40,10 @@ function candidateLines(
   certainty: Certainty | null,
   width: number,
 ): string[] {
-  const passing = certainty?.candidates[candidate.id]?.passProbability ?? null;
+  const { passProbability: passing = null, passesOnPaper = false } =
+    certainty?.candidates[candidate.id] ?? {};
   const sure = passing === null ? '' : `; every limit holds in ${inDraws(passing)} of the draws`;
-  const verdict = `${candidate.id} ${obstacles(candidate)}${sure}`;
+  const verdict = `${candidate.id} ${passesOnPaper ? 'passes on paper' : obstacles(candidate)}${sure}`;
   const odd = candidate.findings.filter((finding) => finding.severity !== 'note');
   return [
     ...wrapped(verdict, width, '', '    '),

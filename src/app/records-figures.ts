@@ -32,9 +32,23 @@ export function recordedCandidates({ candidates, certainty, day }: RecordedAsses
       nominal,
       uncertain: uncertain ?? {},
       leadProbability: certainty?.candidates[id]?.leadProbability ?? null,
-      packsForDayCount: day?.plans.find(({ candidate }) => candidate === id)?.packsNeededCount ?? null,
+      packsForDayCount: packsForDay(day?.plans.find(({ candidate }) => candidate === id)),
     }))
     .sort((a, b) => a.rank - b.rank);
+}
+
+/** As the ranking counts them: in nine draws in ten, or by the nominal figures where there are no draws. */
+function packsForDay(plan: RecordedPlan | undefined): number | null {
+  if (plan === undefined) return null;
+  const isDrawn = typeof plan.doneProbability === 'number';
+  return (isDrawn ? plan.packsSureCount : plan.packsNeededCount) ?? null;
+}
+
+interface RecordedPlan {
+  candidate: string;
+  packsNeededCount: number | null;
+  doneProbability?: number | null;
+  packsSureCount?: number | null;
 }
 
 /** What is read of results; older ones lack what was not written then. */
@@ -42,7 +56,7 @@ export interface RecordedAssessment {
   candidates: (Omit<RecordedCandidate, 'uncertain' | 'leadProbability' | 'packsForDayCount'> &
     Partial<Pick<Assessment['candidates'][number], 'uncertain'>>)[];
   certainty?: { candidates: Record<string, { leadProbability: number | null }> } | null;
-  day?: { plans: { candidate: string; packsNeededCount: number | null }[] } | null;
+  day?: { plans: RecordedPlan[] } | null;
 }
 
 /** A figure by which results are compared, as the report states it: the median where bands are given. */

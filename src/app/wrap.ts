@@ -1,7 +1,9 @@
 import { printable } from '../problem/printable.js';
+import { breakingSpace } from '../quantity/unbroken.js';
 
 /**
- * Text broken into lines at spaces, fit for a terminal: whatever in it came from a file steers nothing.
+ * Text broken into lines at spaces, no figure parted from its unit, fit for a terminal: whatever in it came from a file
+ * steers nothing.
  * @param width columns, indents included; a longer word stands alone on its line
  * @param first put before the first line
  * @param next put before every further line
@@ -9,7 +11,7 @@ import { printable } from '../problem/printable.js';
 export function wrapped(text: string, width: number, first = '', next = first): string[] {
   const lines: string[] = [];
   let line = '';
-  for (const word of printable(text).split(' ')) {
+  for (const word of printable(text).split(breakingSpace)) {
     const indent = lines.length === 0 ? first : next;
     if (line !== '' && indent.length + line.length + 1 + word.length > width) {
       lines.push(indent + line);

@@ -35,7 +35,8 @@ export const hours = (timeS: number): string => formatValue(timeS, 'h');
 export const percent = (fraction: number): string => `${Math.round(fraction * 100)} %`;
 /** Absolute temperature, shown in whole °C. */
 export const celsius = (temperatureK: number): string => `${Math.round(temperatureK - zeroCelsiusK)} °C`;
-export const metresPerSecond = (speedMPerS: number): string => formatValue(speedMPerS, 'm/s');
+/** Two digits that count, as tables give a speed too. */
+export const metresPerSecond = (speedMPerS: number): string => formatValue(speedMPerS, 'm/s', 2);
 /** g below 1 kg, else kg. */
 export const mass = (massKg: number): string => formatQuantity(massKg, 'mass');
 

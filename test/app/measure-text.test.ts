@@ -57,7 +57,7 @@ describe('what check says', { timeout: 120_000 }, () => {
     const text = checkText(found, 200);
     expect(text).toContain(found.verdict.sentence);
     expect(text).toContain(`Likely: ${found.verdict.confidence.sentence}`);
-    expect(text).toMatch(/^servo-now passes; every limit holds in \d+ % of the draws$/m);
+    expect(text).toMatch(/^servo-now passes on paper; every limit holds in \d+ % of the draws$/m);
   });
 
   it('tells that the draws agree with what was measured, or that they cannot', () => {

@@ -6,6 +6,8 @@ it.each([
   ['a longer one breaks at a space', 'one two', 6, '', ['one', 'two']],
   ['indents count', 'one two', 8, '  ', ['  one', '  two']],
   ['a word that is too long stands alone', 'a extraordinary b', 5, '', ['a', 'extraordinary', 'b']],
+  ['a figure and its unit stay together', 'torque margin in 86 %).', 19, '', ['torque margin in', '86 %).']],
+  ['and a figure and a word do not', 'runs 12 times', 7, '', ['runs 12', 'times']],
   ['nothing is one empty line', '', 10, '', ['']],
 ])('%s', (_, text, width, indent, lines) => {
   expect(wrapped(text, width, indent)).toEqual(lines);

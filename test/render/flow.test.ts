@@ -48,6 +48,11 @@ describe('the flow of a page', () => {
     }
   });
 
+  it('lets a short last box not go over the page alone', () => {
+    flow.place([box('row 1', 60), box('row 2', 20), box('closing', 30)]);
+    expect([pageOf('row 1'), pageOf('row 2'), pageOf('closing')]).toEqual([1, 2, 2]);
+  });
+
   it('keeps a title, a head and the first row of a table together', () => {
     const kept = { keepWithNext: true };
     flow.place([

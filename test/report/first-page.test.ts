@@ -73,7 +73,7 @@ describe('the first page of a report with draws', () => {
   });
 
   it('marks who passes on paper only, with the share of draws', () => {
-    expect(text).toContain('passes on paper, in 61 % of draws');
+    expect(text).toContain('passes on paper, 61 % of draws (');
   });
 
   it('says how well the next figure has to be measured', () => {

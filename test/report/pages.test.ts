@@ -108,6 +108,60 @@ describe('the pages of a report', () => {
 });
 
 describe('what stands on the pages', () => {
+  it('the cautions: what is severe and told elsewhere is named, and their count is that of the boxes there', () => {
+    const assessment = createDrawnAssessment();
+    const failing = assessment.candidates.find((one) => one.passes === false && !one.isBaseline)!;
+    const [model] = assessment.cautions;
+    const raised = { ...model!, candidate: failing.id, severity: 'severe' as const };
+    const cautions = [
+      ...assessment.cautions,
+      { ...raised, code: 'over-voltage', figure: '14.6 V' },
+      { ...raised, code: 'sticks', severity: 'note' as const, figure: '1' },
+    ];
+    const report = reportOf(createDrawnAssessment({ cautions }));
+    const here = blocksText(sectionOf(report, 'cautions').blocks).replaceAll('\u00a0', ' ');
+    expect(here).toContain(
+      `1 severe caution only about who fails a limit, under “Further cautions”: ${failing.label}.`,
+    );
+    const boxes = blocksOf(sectionOf(report, 'further-cautions').blocks, 'caution').length;
+    expect(here).toContain(`${boxes} cautions about single candidates`);
+    expect(textOf('cautions')).not.toContain('only about who fails');
+  });
+
+  it('a limit that holds in too few draws passes on paper, without tick and tone, in limits and ladder alike', () => {
+    const assessment = createDrawnAssessment();
+    const certainty = structuredClone(assessment.certainty!);
+    const leader = assessment.candidates[0]!;
+    certainty.candidates[leader.id]!.limitProbabilities[0] = 0.48;
+    const lesserChanges = assessment.lesserChanges.map((change) => ({ ...change, passProbability: 0.37 }));
+    const report = reportOf(createDrawnAssessment({ certainty, lesserChanges }));
+    const cells = (section: string) =>
+      blocksOf(sectionOf(report, section).blocks, 'table').flatMap(({ rows }) =>
+        rows.map(({ cells: all }) => all.at(-1)!),
+      );
+    const saying = (section: string, words: string) =>
+      cells(section).filter(({ text }) =>
+        text
+          .map((span) => span.text)
+          .join('')
+          .startsWith(words),
+      );
+    expect(saying('candidate', 'passes on paper, 48')).toMatchObject([{}]);
+    expect(saying('candidate', 'passes on paper, 48')[0]).not.toHaveProperty('tone');
+    expect(saying('before-you-redesign', 'on paper, 37')).toHaveLength(4);
+    expect(saying('before-you-redesign', '✓')).toEqual([]);
+  });
+
+  it('the inputs: every cue and every criterion, so that a score can be followed', () => {
+    const { show, criteria } = createDrawnAssessment().study;
+    const tables = blocksOf(sectionOf(drawn, 'inputs').blocks, 'table');
+    const cues = tables[0]!.rows.filter(({ group }) => !group);
+    expect(cues).toHaveLength(show.leadIn.length + show.loop.length);
+    expect(tables[1]!.rows).toHaveLength(criteria.length);
+    const text = textOf('inputs').replaceAll('\u00a0', ' ');
+    expect(text).toMatch(/Runtime \| \d+ \| \d+ % \| \d+ min \| \d+ min \| ≥ \d+ min/);
+  });
+
   it('the ladder: gains with their bands, burdens, gain per 100 g, limits over the draws, the best pair', () => {
     expect(rowOf('before-you-redesign', 'Assist spring')).toBe(
       'Assist spring on the hinge | +29 (16–43) | +62 | −1.90 | +55 | 12 | 4 | +56 | +0.15 (0.08–0.22) | ✓ 88 %',
@@ -119,7 +173,7 @@ describe('what stands on the pages', () => {
     expect(textOf('before-you-redesign')).toContain(
       'Assist spring on the hinge makes the fall harder by a little.',
     );
-    expect(textOf('before-you-redesign')).toContain('Hold latch: no cue holds long enough');
+    expect(textOf('before-you-redesign')).toContain('A latch that holds a pose: no cue holds long enough');
   });
 
   it('the power cut: both states of the leads, which decides, and how often it falls', () => {

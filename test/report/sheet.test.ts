@@ -73,7 +73,7 @@ describe('the safety sheet', () => {
       windingLimitK: null,
     };
     const text = textOf({ ...servo, motion: motionless, heat, movingMassKg: null });
-    for (const name of ['The tip moves at', 'What moves weighs', 'The drive gets as warm as'])
+    for (const name of ['The tip moves at', 'What moves weighs', 'Heat'])
       expect(text).toContain(`${name}: not known`);
   });
 

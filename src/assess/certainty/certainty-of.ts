@@ -118,7 +118,13 @@ const compared = [
 /** A nominal figure this close to an end of its band, as a share of the figure, is not called outside it. */
 const rounding = 0.01;
 
-/** Nominal figures outside the 10–90 % band of their own draws: listings flatter, and spreads are skewed for it. */
+/** A nominal figure further than this from the middle of its band, as a share of the larger, is told beside it. */
+const telling = 0.15;
+
+/**
+ * Nominal figures outside the 10–90 % band of their own draws, or far from its middle: listings flatter, and spreads
+ * are skewed for it. Who follows the nominal figures would miss the median that the ranking shows.
+ */
 function nominalApart(
   nominal: readonly NominalJudgement[],
   candidates: Certainty['candidates'],
@@ -129,7 +135,9 @@ function nominalApart(
       const band = candidates[run.id]!.uncertain[outcome];
       if (figure === null || band === undefined) return [];
       const little = rounding * Math.abs(figure);
-      if (figure >= band.p10 - little && figure <= band.p90 + little) return [];
+      const isInside = figure >= band.p10 - little && figure <= band.p90 + little;
+      const larger = Math.max(Math.abs(figure), Math.abs(band.median));
+      if (isInside && Math.abs(figure - band.median) <= telling * larger) return [];
       return [{ candidate: run.id, outcome, nominal: figure, median: band.median }];
     }),
   );

@@ -107,8 +107,18 @@ export function safetyFigures(
     supply: { fuseRatingA: wiring.fuseRatingA, protectionTripA: wiring.protectionTripA },
     heat: heatOf(candidate, sheet?.windingLimitK ?? null),
     onSignalLoss: sheet?.onSignalLoss ?? null,
-    cautions: assessment.cautions.filter((caution) => isForOrganisers(caution, candidate)),
+    cautions: inOrder(assessment.cautions.filter((caution) => isForOrganisers(caution, candidate))),
   };
+}
+
+/** What a hand meets: a page that holds no more keeps these before what the drive does to itself. */
+const touchHazards = ['hot-case', 'crush'];
+
+/** Worst first; of what is not severe, what hurts whoever touches it before the rest. */
+function inOrder(cautions: Caution[]): Caution[] {
+  const place = ({ severity, code }: Caution) =>
+    severity === 'severe' ? 0 : touchHazards.includes(code) ? 1 : 2;
+  return [...cautions].sort((a, b) => place(a) - place(b));
 }
 
 function heatOf(

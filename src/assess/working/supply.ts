@@ -47,13 +47,19 @@ export function supplyWorking(worked: Worked): CalculationLine[] {
       line(
         'Runtime by the run-down',
         'E(SOC) − V_1 = V + R·(A/V + B), step by step',
-        `ends at ${nominal.endReason ?? 'nothing'}; ${percent(Math.abs(difference))} ${difference < 0 ? 'less' : 'more'} than the estimate, which takes the voltage as nominal all along`,
+        `ends at ${nominal.endReason ?? 'nothing'}; ${againstEstimate(difference)} the estimate, which takes the voltage as nominal all along`,
         minutes(runtimeS),
         from('M17, M18', 'plett'),
       ),
     );
   }
   return lines;
+}
+
+/** How far a runtime lies from its estimate; what rounds to nothing is as much. */
+function againstEstimate(difference: number): string {
+  const size = percent(Math.abs(difference));
+  return size === percent(0) ? 'as much as' : `${size} ${difference < 0 ? 'less' : 'more'} than`;
 }
 
 function usableChargeC({ study, prepared }: Worked): number {

@@ -8,8 +8,8 @@ export interface Sheet {
   shares: Set<string>;
   /** Gives every part an id that no other has. */
   idFor(text: string): string;
-  /** Level and words of the last heading. */
-  heading: { level: number; text: string };
+  /** Level and words of the last heading, and the level that the wording gives it. */
+  heading: { level: number; written?: number; text: string };
 }
 
 /** A page without any part so far. */

@@ -4,8 +4,10 @@ import { columnWidths, type Geometry } from './style.js';
 /** Every chart of a document with the size it will have on the page, in points. */
 export function chartSizes(report: ReportDocument, geometry: Geometry) {
   const found: { chart: ChartBlock; width: number; height: number }[] = [];
-  // A lower page gets lower charts, so that what fits one paper fits the other.
-  const unit = Math.min(geometry.textWidth, (geometry.bottom - geometry.top) * 0.676);
+  // A lower page gets lower charts, so that what fits one paper fits the other; lower than in proportion, since the
+  // words beside them do not shrink.
+  const fullness = Math.min(1, ((geometry.bottom - geometry.top) * 0.676) / geometry.textWidth);
+  const unit = geometry.textWidth * fullness ** 2;
   const visit = (blocks: Block[], width: number): void => {
     for (const block of blocks) {
       if (block.kind === 'chart') {

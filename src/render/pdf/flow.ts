@@ -50,9 +50,11 @@ export class Flow {
     if (this.last) this.newPage();
   }
 
+  /** Places boxes under each other; a short last one does not go over the page alone. */
   place(boxes: Box[]): void {
-    for (let from = 0; from < boxes.length; ) {
-      const chain = keptTogether(boxes, from);
+    const closed = withClosing(boxes);
+    for (let from = 0; from < closed.length; ) {
+      const chain = keptTogether(closed, from);
       this.placeChain(chain);
       from += chain.length;
     }
@@ -89,6 +91,15 @@ export class Flow {
     this.y = geometry.top;
     this.last = undefined;
   }
+}
+
+/** A last box of no more than a few lines belongs to what stands before it; in points. */
+const closingHeight = 34;
+
+function withClosing(boxes: Box[]): Box[] {
+  const [before, last] = boxes.slice(-2);
+  if (before === undefined || last === undefined || last.height > closingHeight) return boxes;
+  return [...boxes.slice(0, -2), { ...before, keepWithNext: true }, last];
 }
 
 function keptTogether(boxes: Box[], from: number): Box[] {

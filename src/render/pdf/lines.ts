@@ -1,3 +1,4 @@
+import { keptWithUnits } from '../../quantity/unbroken.js';
 import type { Inline, Span } from '../../report/document.js';
 import { type Face, palette, type TextStyle } from './style.js';
 import type { Typesetter } from './typesetter.js';
@@ -117,14 +118,6 @@ function splitWords(typesetter: Typesetter, text: Inline, style: Pick<TextStyle,
       });
   }
   return words;
-}
-
-const beforeUnit =
-  /(\d) (?=(?:[kmµ]?(?:A|V|W|Ω|g|m|s|N|J|Hz|Ah|Wh)|mm|cm|min|h|kg·cm|N·m|°C|%|oz|lb|lbf|oz·in|lb·in|in|ft|ft\/s|°F|rpm|dB|K|EUR|USD|GBP|CHF)(?!\p{L}))/gu;
-
-/** A number and its unit stay on one line, also where a plain space stands between them. */
-function keptWithUnits(text: string): string {
-  return text.replace(beforeUnit, '$1\u00a0');
 }
 
 /** A word that is wider than the line comes in pieces, broken after a hyphen or slash where there is one. */

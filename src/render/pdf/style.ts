@@ -62,7 +62,9 @@ const papers: Record<PageSize, [width: number, height: number]> = {
 export function geometryOf(size: PageSize): Geometry {
   const [width, height] = papers[size];
   const left = 48;
-  return { width, height, left, top: 57, textWidth: width - 2 * left, bottom: height - 46 };
+  // A lower page is filled further, so that what stands on one of the higher stands on one of it.
+  const [top, foot] = height < papers.A4[1] ? [50, 40] : [57, 46];
+  return { width, height, left, top, textWidth: width - 2 * left, bottom: height - foot };
 }
 
 /** White space between the columns of a side-by-side block. */

@@ -3,7 +3,7 @@ import { listed } from '../../assess/figures.js';
 import { bandOf, type ReportContext, roleOf } from '../context.js';
 import type { ChartContent } from '../template/fill-template.js';
 import { banded, bandedWithUnit } from '../words/bands.js';
-import { duration, withReading } from '../words/figures.js';
+import { duration, none, withReading } from '../words/figures.js';
 import { brokenLabel, chartContent, rankedLabel } from './chart-content.js';
 
 /** One candidate in minutes; low, middle and high fall together without draws. */
@@ -20,29 +20,78 @@ interface Row {
   note: string;
 }
 
-/** Runtime on one pack per candidate with its interval, against the time that would be enough. */
+/** Runtime on one pack per candidate with its interval, against the time asked for and that which would be enough. */
 export function runtimeChart(context: ReportContext): ChartContent {
   const targetS = context.assessment.study.targetRuntimeS;
   const rows = context.candidates.map((candidate) => runtimeRow(context, candidate));
-  const longest = Math.max((targetS ?? 0) / 60, 1, ...rows.flatMap((row) => [row.high, row.nominal ?? 0]));
+  const marks = marksOf(context);
+  const longest = Math.max(
+    1,
+    ...marks.map(({ minutes }) => minutes),
+    ...rows.flatMap((row) => [row.high, row.nominal ?? 0]),
+  );
   const hasBands = rows.some((row) => row.high > row.low);
   const domainEnd = longest * (hasBands ? 1.75 : 1.34);
   const values = {
     rows,
-    // White paper under notes that the target line would run through.
+    // White paper under notes that one of the lines would run through.
     masks: rows
-      .filter((row) => crosses(row, targetS, domainEnd))
+      .filter((row) => marks.some(({ minutes }) => crosses(row, minutes, domainEnd)))
       .map((row) => ({ ...row, end: noteEnd(row, domainEnd) })),
-    target:
-      targetS === null
-        ? []
-        : [{ minutes: targetS / 60, label: `enough: ${withReading(targetS, 'minutes')}` }],
+    target: marks.filter(({ kind }) => kind === 'enough'),
+    limit: marks.filter(({ kind }) => kind === 'limit'),
+    labels: markLabels(marks, domainEnd),
     domain_end: domainEnd,
   };
-  const alternative = runtimeFinding(context, targetS);
+  const finding = runtimeFinding(context, targetS);
+  const limit = withReading(limitS(context), 'minutes');
+  const alternative =
+    limit === none
+      ? finding
+      : context.phrases('runtime-finding-limit', { finding, limit: `at least ${limit}` });
   const aspectRatio = 0.085 + rowHeight(context.candidates.length) * context.candidates.length;
   const name = hasBands ? 'runtime-interval-against-target' : 'runtime-against-target';
   return chartContent(context, { name, values, alternative, aspectRatio });
+}
+
+/** A line through all candidates: the time that a limit asks for, or the one that would be enough. */
+interface Mark {
+  kind: 'limit' | 'enough';
+  minutes: number;
+  text: string;
+}
+
+function limitS({ assessment }: ReportContext): number | null {
+  const must = assessment.study.criteria.find(({ id }) => id === 'runtime')?.must ?? null;
+  return must?.direction === 'at-least' ? must.bound : null;
+}
+
+/** From left to right. */
+function marksOf(context: ReportContext): Mark[] {
+  const mark = (kind: Mark['kind'], timeS: number | null, word: string): Mark[] =>
+    timeS === null ? [] : [{ kind, minutes: timeS / 60, text: `${word} ${withReading(timeS, 'minutes')}` }];
+  const marks = [
+    ...mark('limit', limitS(context), 'at least'),
+    ...mark('enough', context.assessment.study.targetRuntimeS, 'enough:'),
+  ];
+  return marks.sort((a, b) => a.minutes - b.minutes);
+}
+
+/** Lines nearer than this share of the chart's width have no room for a label each. */
+const labelRoom = 0.2;
+
+/** The names above the lines; those of lines close together share one, which ends at the right line. */
+function markLabels(marks: Mark[], domainEnd: number) {
+  const [left, right] = marks;
+  if (left === undefined) return [];
+  if (right === undefined) return [{ minutes: left.minutes, label: left.text, align: 'center' }];
+  if (right.minutes - left.minutes < labelRoom * domainEnd) {
+    return [{ minutes: right.minutes, label: `${left.text}, ${right.text}`, align: 'right' }];
+  }
+  return [
+    { minutes: left.minutes, label: left.text, align: 'right' },
+    { minutes: right.minutes, label: right.text, align: 'center' },
+  ];
 }
 
 function runtimeRow(context: ReportContext, candidate: CandidateAssessment): Row {
@@ -92,8 +141,8 @@ function noteEnd(row: Row, domainEnd: number): number {
   return row.start + (row.note.length + 1.5) * signWidth * domainEnd;
 }
 
-function crosses(row: Row, targetS: number | null, domainEnd: number): boolean {
-  return targetS !== null && row.start < targetS / 60 && noteEnd(row, domainEnd) > targetS / 60;
+function crosses(row: Row, minutes: number, domainEnd: number): boolean {
+  return row.start < minutes && noteEnd(row, domainEnd) > minutes;
 }
 
 /** Width of a letter as a share of the chart's width, about. */

@@ -1,11 +1,12 @@
+import { passesOnPaper } from '../../assess/certainty/findings.js';
 import type { RatedChange } from '../../assess/certainty.js';
-import type { ChangeGain } from '../../assess/lesser-changes/lesser-change.js';
+import type { ChangeGain, LesserChangeId } from '../../assess/lesser-changes/lesser-change.js';
 import type { UnitSystem } from '../../quantity/display-units.js';
 import { ounceKg } from '../../quantity/exact.js';
 import { ladderChart } from '../charts/ladder-chart.js';
 import { labelOf, type ReportContext } from '../context.js';
-import type { Block, TableBlock, TableRow } from '../document.js';
-import { cell, figureColumn, head, wordColumn } from '../tables/cells.js';
+import type { Block, TableBlock, TableCell, TableRow } from '../document.js';
+import { cell, figureColumn, head, onPaperCell, wordColumn } from '../tables/cells.js';
 import type { Filling, Values } from '../template/fill-template.js';
 import { plain } from '../template/inline.js';
 import { banded, gainWithUnit, probability } from '../words/bands.js';
@@ -80,15 +81,6 @@ function ladderTable(context: ReportContext, changes: RatedChange[]): TableBlock
 
 function ladderRow(context: ReportContext, change: RatedChange): TableRow {
   const { gain, gainBands, burden } = change;
-  const limits =
-    change.passes === false
-      ? cell(change.passProbability === null ? '✗ fails' : `✗ ${probability(change.passProbability)}`, 'bad')
-      : change.passes === null
-        ? cell('not judged', 'muted')
-        : cell(
-            change.passProbability === null ? '✓ hold' : `✓ ${probability(change.passProbability)}`,
-            'good',
-          );
   return {
     highlighted: change.id === 'pair',
     cells: [
@@ -101,9 +93,18 @@ function ladderRow(context: ReportContext, change: RatedChange): TableRow {
       cell(readings.hours.show(burden.workTimeS)),
       cell(perStep(context, change.gainPerHundredGrams)),
       cell(signedScore(change)),
-      limits,
+      limitsCell(change),
     ],
   };
+}
+
+/** Whether all limits hold as written, and in how many draws. */
+function limitsCell({ passes, passProbability }: RatedChange): TableCell {
+  const share = probability(passProbability);
+  if (passes === null) return cell('not judged', 'muted');
+  if (passesOnPaper(passes, passProbability)) return onPaperCell('on paper', share);
+  if (passes) return cell(passProbability === null ? '✓ hold' : `✓ ${share}`, 'good');
+  return cell(passProbability === null ? '✗ fails' : `✗ ${share}`, 'bad');
 }
 
 /** A figure with a plus sign when it is above nothing. */
@@ -161,10 +162,24 @@ function details(changes: RatedChange[]): Block[] {
   return [{ kind: 'table', title: '', columns, rows, note: [], rowHeads: true, compact: true }];
 }
 
+/** Changes as the ladder calls them, where there is no figure to name them by. */
+const changeNames: Record<LesserChangeId, string> = {
+  'mass-shaved': 'less mass',
+  'rest-on-stop': 'power off where a stop bears the feature',
+  'hold-latch': 'a latch that holds a pose',
+  'slower-moves': 'slower moves',
+  'much-slower-moves': 'much slower moves',
+  'dimmer-lights': 'dimmer lights',
+  'packs-in-turn': 'a second pack, swapped',
+  'packs-in-parallel': 'packs in parallel',
+  'assist-spring': 'a spring that bears part of the feature',
+  'anchored-coil': 'a coil spring from an anchor above the hinge',
+};
+
 function leftOut({ assessment: { lesserChangesFrom }, phrases }: ReportContext): Block[] {
   const reasons = lesserChangesFrom?.leftOut ?? [];
   if (reasons.length === 0) return [];
-  const text = reasons.map(({ id, reason }) => `${id.replaceAll('-', ' ')}: ${reason}`).join('; ');
+  const text = reasons.map(({ id, reason }) => `${changeNames[id]}: ${reason}`).join('; ');
   return [
     {
       kind: 'paragraph',

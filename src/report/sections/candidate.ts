@@ -22,6 +22,7 @@ import { probability } from '../words/bands.js';
 import { capitalised, duration, fixed, sentence } from '../words/figures.js';
 import {
   fieldWords,
+  inputName,
   lockingWords,
   noRuntimeReason,
   unpoweredWords,
@@ -101,13 +102,15 @@ function listedFacts(context: ReportContext, candidate: CandidateAssessment): Bl
   return facts.length + own.length === 0 ? [] : [{ kind: 'facts', columns: 3, items: [...facts, ...own] }];
 }
 
-function listedFact({ currency }: ReportContext, { field, written, shown }: Provenance): Fact {
-  return { label: fieldWords(field), value: withCurrency(field, written ?? shown, currency) };
+function listedFact({ currency, assessment }: ReportContext, entry: Provenance): Fact {
+  const { field, written, shown } = entry;
+  const label = inputName(entry, assessment.study.provenance);
+  return { label, value: withCurrency(field, written ?? shown, currency) };
 }
 
 const findingWords: Record<Finding['severity'], string> = {
   impossible: 'Cannot be',
-  odd: 'Odd',
+  odd: 'Doubtful',
   note: 'Note',
 };
 

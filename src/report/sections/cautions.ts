@@ -20,8 +20,8 @@ export function cautionsSection(context: ReportContext): Filling[] {
     severe_count: counted(count('severe'), 'severe caution'),
     caution_count: counted(count('caution'), 'caution'),
     note_count: counted(count('note'), 'note'),
-    elsewhere_count: here.length === raised.length ? '' : String(raised.length - covered(here, raised)),
-    elsewhere_severe: elsewhereSevere(context, here, raised),
+    severe_elsewhere: severeElsewhere(context, raised),
+    elsewhere: elsewhereCount(context),
     raised: { blocks: cautionBlocks(context, here, raised) },
     standing: { blocks: standing.length === 0 ? [] : [standingTable(standing)] },
     codes_first: first?.text ?? context.phrases('codes-first'),
@@ -32,32 +32,43 @@ export function cautionsSection(context: ReportContext): Filling[] {
 
 /** The cautions that found no room on the first pages, candidate by candidate; no section when there are none. */
 export function furtherCautionsSection(context: ReportContext): Filling[] {
+  const blocks = furtherBlocks(context);
+  const followed = listed(context.focus.map((candidate) => candidate.label));
+  return blocks.length === 0 ? [] : [{ values: { further: { blocks }, followed }, charts: {} }];
+}
+
+function furtherBlocks(context: ReportContext): Block[] {
   const raised = context.assessment.cautions.filter((caution) => !isStanding(caution));
   const rest = raised.filter((caution) => !belongsHere(context, caution));
-  const blocks = context.candidates.flatMap((candidate): Block[] => {
+  return context.candidates.flatMap((candidate): Block[] => {
     const own = rest.filter((caution) => caution.candidate === candidate.id);
     if (own.length === 0) return [];
     const heading: Block = { kind: 'heading', level: 3, text: candidate.label, id: candidate.id };
     return [heading, ...cautionBlocks(context, own, []).map((block) => ({ ...block, about: '' }))];
   });
-  return blocks.length === 0 ? [] : [{ values: { further: { blocks } }, charts: {} }];
 }
 
-/** How many of the cautions that are told elsewhere are severe, in words; empty when none is. */
-function elsewhereSevere({ phrases }: ReportContext, here: Caution[], raised: Caution[]): string {
-  const [hereSevere, severe] = [here, raised].map((all) =>
-    all.filter(({ severity }) => severity === 'severe'),
-  );
-  const count = severe!.length - covered(hereSevere!, severe!);
-  return count > 0 ? phrases('cautions-elsewhere-severe', { count: String(count) }) : '';
+/** How many boxes stand under the further cautions; empty when none does. */
+function elsewhereCount(context: ReportContext): string {
+  const count = furtherBlocks(context).filter(({ kind }) => kind === 'caution').length;
+  return count === 0 ? '' : counted(count, 'caution');
 }
 
-/** Cautions that have a box here or are named in one. */
-function covered(here: Caution[], raised: Caution[]): number {
-  const keys = new Set(
-    here.filter((one) => one.candidate !== null).map((one) => `${one.severity} ${one.code}`),
-  );
-  return raised.filter((one) => here.includes(one) || keys.has(`${one.severity} ${one.code}`)).length;
+/**
+ * How many severe cautions are told neither in a box here nor behind the “Also” of one, and whose they are: a count
+ * of severe ones above boxes that are none would read as a slip. Empty when every severe one is told here.
+ */
+function severeElsewhere(context: ReportContext, raised: Caution[]): string {
+  const severe = raised.filter((caution) => caution.severity === 'severe');
+  const here = severe.filter((caution) => belongsHere(context, caution));
+  const told = new Set(here.filter(({ candidate }) => candidate !== null).map(({ code }) => code));
+  const missing = severe.filter((caution) => !here.includes(caution) && !told.has(caution.code));
+  if (missing.length === 0) return '';
+  const labels = new Set(missing.map(({ candidate }) => labelOf(context, candidate ?? '')));
+  return context.phrases('cautions-severe-elsewhere', {
+    severe: counted(missing.length, 'severe caution'),
+    candidates: [...labels].join('; '),
+  });
 }
 
 /** What was raised about one candidate, counted; empty when nothing was. */

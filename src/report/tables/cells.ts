@@ -23,6 +23,11 @@ export function head(text: string): TableCell {
   return { text: strong(text) };
 }
 
+/** A pass that holds in too few draws to have a tick and the tone of one: what, and in how many. */
+export function onPaperCell(passes: string, share: string): TableCell {
+  return { text: [{ text: passes, strong: true }, { text: `, ${share}` }] };
+}
+
 /** A heading row inside a table. */
 export function groupRow(text: string): TableRow {
   return { cells: [head(text)], group: true };

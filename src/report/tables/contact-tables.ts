@@ -3,7 +3,7 @@ import { decidingPowerCut, type PowerCutOutcome } from '../../simulate/outcome.j
 import { bandOf, type ReportContext } from '../context.js';
 import type { TableBlock, TableCell } from '../document.js';
 import { banded, probabilityNumber } from '../words/bands.js';
-import { joined, none, number, readings, withReading } from '../words/figures.js';
+import { duration, none, number, withReading } from '../words/figures.js';
 import { lockingWords } from '../words/outcome-words.js';
 import { candidateTable } from './candidate-table.js';
 import { cell, figureColumn, wordColumn } from './cells.js';
@@ -87,12 +87,12 @@ export function contactTable(context: ReportContext): TableBlock {
   });
 }
 
-/** Fall of one candidate in a few words: `falls in 0.77 s, 4.0 m/s, 1.27 J` or `stays`. */
+/** Fall of one candidate in a few words: `falls in 0.77 s and lands at 4 m/s with 1.27 J` or `stays`. */
 export function fallWords({ units }: ReportContext, { nominal }: CandidateAssessment): string {
   const { stays, fallS, tipSpeedMPerS, impactEnergyJ } = decidingPowerCut(nominal);
   if (stays) return 'stays up';
   const speed = withReading(tipSpeedMPerS, units.speed);
-  const [fall, energy] = [readings.seconds.show(fallS), readings.joules.show(impactEnergyJ)];
+  const [fall, energy] = [duration(fallS), withReading(impactEnergyJ, 'joules')];
   if ([fall, speed, energy].includes(none)) return 'sinks';
-  return `falls in ${fall}${joined}s and lands with ${speed} and ${energy}${joined}J`;
+  return `falls in ${fall} and lands at ${speed} with ${energy}`;
 }

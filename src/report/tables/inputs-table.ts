@@ -2,7 +2,7 @@ import type { Provenance } from '../../study/provenance.js';
 import { labelOf, type ReportContext } from '../context.js';
 import type { Block, TableBlock, TableRow } from '../document.js';
 import { none } from '../words/figures.js';
-import { fieldWords, withCurrency } from '../words/outcome-words.js';
+import { inputName, withCurrency } from '../words/outcome-words.js';
 import { cell, groupRow, row, wordColumn } from './cells.js';
 
 /** A basis that several figures share is said once, in a numbered note. */
@@ -70,9 +70,7 @@ function inputRow(context: ReportContext, entry: Provenance, notes: string[]): T
   const shown = withCurrency(field, entry.shown, context.currency);
   const isRepeated = written.length > 40 && written === shown;
   return row(
-    cell(
-      fieldWords(field.startsWith(`${entry.path.split('.')[0]}.`) ? field.replace(/^[a-z]+\./, '') : field),
-    ),
+    cell(inputName(entry, context.assessment.study.provenance)),
     origin === 'given' ? cell('given') : { text: [{ text: origin, emphasis: true }] },
     cell(written),
     isRepeated ? cell(context.phrases('input-as-written'), 'muted') : cell(shown === '' ? none : shown),

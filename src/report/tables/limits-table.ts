@@ -1,4 +1,5 @@
 import type { CandidateAssessment, LimitOutcome } from '../../assess/assessment.js';
+import { passesOnPaper } from '../../assess/certainty/findings.js';
 import { limitName } from '../../assess/criterion-words.js';
 import { certaintyOf, type ReportContext } from '../context.js';
 import type { TableBlock, TableRow } from '../document.js';
@@ -6,7 +7,7 @@ import { probability } from '../words/bands.js';
 import { criterionFigure, limitDemand } from '../words/criterion-words.js';
 import { capitalised, fixed, joined, none } from '../words/figures.js';
 import { fieldWords } from '../words/outcome-words.js';
-import { cell, figureColumn, head, row, wordColumn } from './cells.js';
+import { cell, figureColumn, head, onPaperCell, row, wordColumn } from './cells.js';
 
 /** Every limit against one candidate, with how far inside or outside it stands. */
 export function limitsTable(context: ReportContext, candidate: CandidateAssessment): TableBlock {
@@ -49,6 +50,9 @@ function verdict(limit: LimitOutcome, share: number | null | undefined) {
       `not judged: ${limit.missing ? `${fieldWords(limit.missing)} is missing` : 'a figure is missing'}`,
       'muted',
     );
+  }
+  if (passesOnPaper(limit.passes, share ?? null)) {
+    return onPaperCell('passes on paper', `${probability(share)} of draws`);
   }
   const drawn = typeof share === 'number' ? `, ${probability(share)} of draws` : '';
   const reason = (limit.reason === undefined ? '' : `: ${limit.reason}`) + drawn;

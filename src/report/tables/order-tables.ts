@@ -70,18 +70,18 @@ export function measureTable(context: ReportContext, advice: MeasurementAdvice[]
   );
   const columns = [
     wordColumn('What', 2.2),
-    ...(hasDraws ? [figureColumn('Changes the choice in', '% of draws', 0.9)] : []),
+    ...(hasDraws ? [figureColumn('Alone, changes the choice in', '% of draws', 1.2)] : []),
     wordColumn('How', 3),
     wordColumn('With', 1.3),
     figureColumn('Takes', 'min', 0.6),
-    figureColumn('As well as', '', 0.7),
+    figureColumn('Needed accuracy', '', 0.85),
     wordColumn('Write it into', 1.4),
   ];
   return [{ kind: 'table', title: '', columns, rows, note: [], rowHeads: true, compact: true }];
 }
 
 function choiceText({ worthScore = 0, changedProbability = 0 }: MeasurementAdvice): string {
-  return worthScore < leastWorth ? 'none' : probabilityNumber(changedProbability);
+  return worthScore < leastWorth ? '0' : probabilityNumber(changedProbability);
 }
 
 /** Who leads in how many draws when somebody else sets the weights; the user's own weights come first. */

@@ -1,4 +1,5 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
+import { weakestLimits } from '../../assess/certainty/findings.js';
 import { countText } from '../../assess/figures.js';
 import { driveTypes } from '../../drives/registry.js';
 import { bandOf, certaintyOf, markedLabel, planOf, type ReportContext } from '../context.js';
@@ -7,7 +8,7 @@ import { banded, probability, probabilityNumber } from '../words/bands.js';
 import { joined, none, readings } from '../words/figures.js';
 import { leftOutWords } from '../words/left-out.js';
 import { limitsSummary } from '../words/outcome-words.js';
-import { cell, figureColumn, head, wordColumn } from './cells.js';
+import { cell, figureColumn, head, onPaperCell, wordColumn } from './cells.js';
 import { packsText } from './day-tables.js';
 
 /** A column of the ranking and what stands in it. */
@@ -57,9 +58,9 @@ function rankingColumns(context: ReportContext): RankingColumn[] {
   const body = assessment.study.carrier.worn ? 'On\u00a0body' : 'Mass';
   return [
     column(figureColumn('Rank', '', 0.5), ({ rank }) => String(rank)),
-    { column: wordColumn('Candidate', 2.5), cell: (candidate) => head(markedLabel(candidate)) },
-    column(wordColumn('Type', 1.5), ({ type }) => driveTypes[type].label),
-    { column: wordColumn('Limits', 2.1), cell: (candidate) => limitsCell(context, candidate) },
+    { column: wordColumn('Candidate', 2.4), cell: (candidate) => head(markedLabel(candidate)) },
+    column(wordColumn('Type', 1.4), ({ type }) => driveTypes[type].label),
+    { column: wordColumn('Limits', 2.35), cell: (candidate) => limitsCell(context, candidate) },
     column(figureColumn('Runtime', 'min', 1), (candidate) =>
       banded(bandOf(candidate, 'runtimeS'), candidate.nominal.runtimeS, 'minutes'),
     ),
@@ -101,10 +102,7 @@ function limitsCell(context: ReportContext, candidate: CandidateAssessment): Tab
   const certainty = certaintyOf(context, candidate);
   if (!certainty?.passesOnPaper) return cell(limits.text, limits.tone);
   const share = probability(certainty.passProbability);
-  return {
-    text: [
-      { text: 'passes on paper', strong: true },
-      { text: `, in ${share.replace(' ', joined)} of draws` },
-    ],
-  };
+  const [weakest] = weakestLimits(candidate.limits, certainty.limitProbabilities);
+  const which = weakest === undefined ? '' : ` (${weakest.name.replaceAll(' ', joined)})`;
+  return onPaperCell('passes on paper', `${share} of draws${which}`);
 }

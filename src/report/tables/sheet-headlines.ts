@@ -74,8 +74,8 @@ function heatValues(context: ReportContext, safety: SafetyFigures): Values {
   if (burnsOut) {
     const limit = withReading(windingLimitK, units.temperature);
     return {
-      case: phrases('sheet-case-destroyed'),
-      case_note: phrases('sheet-case-note-destroyed', { limit }),
+      case: limit === none ? phrases('sheet-case-destroyed') : phrases('sheet-case-past', { limit }),
+      case_note: phrases('sheet-case-note-destroyed'),
     };
   }
   // A nominal figure below a cautious one would say that holding for ever is cooler than the show.

@@ -50,7 +50,12 @@ export function criterionFigure(
 }
 
 /** What a limit demands: `≥ 60 min`, `≤ 1.00 kg`, `yes`. */
-export function limitDemand(limit: LimitOutcome, context: Pick<ReportContext, 'currency' | 'units'>): string {
+export function limitDemand(
+  limit: Pick<LimitOutcome, 'criterion' | 'limit' | 'direction'>,
+  context: Pick<ReportContext, 'currency' | 'units'>,
+): string {
+  // That its voltage suits is met or not: the volts that are borne differ from drive to drive.
+  if (limit.criterion === 'voltage' && limit.limit === 1) return 'yes';
   const figure = criterionFigure(limit.criterion, limit.limit, context);
   if (figure === none || figure === 'yes') return figure;
   return `${limit.direction === 'at-least' ? '≥' : '≤'}${joined}${figure}`;

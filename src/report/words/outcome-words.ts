@@ -7,6 +7,7 @@ import {
   type LockingClass,
   type NominalOutcome,
 } from '../../simulate/outcome.js';
+import type { Provenance } from '../../study/provenance.js';
 import { counted, joined } from './figures.js';
 
 /** What ended the run on one pack. */
@@ -69,6 +70,24 @@ const moneyFields = ['price', 'extra_cost', 'hour_price', 'cost'];
 export function withCurrency(field: string, text: string, currency: string): string {
   const isMoney = moneyFields.includes(field) && currency !== '' && /^[\d.,]+$/.test(text);
   return isMoney ? `${text}${joined}${currency}` : text;
+}
+
+/** Where a listing rates a drive for a further voltage, and for which of them. */
+const furtherRating = /^candidates\..+\.otherVoltages\.\d+\./;
+
+/**
+ * What an input is called among those of its candidate: a figure that is listed for a further voltage names it, so
+ * that it does not read as a second figure for the same.
+ */
+export function inputName({ field, path }: Provenance, all: readonly Provenance[]): string {
+  const words = fieldWords(
+    field.startsWith(`${path.split('.')[0]}.`) ? field.replace(/^[a-z]+\./, '') : field,
+  );
+  const rating = furtherRating.exec(path)?.[0];
+  if (rating === undefined) return words;
+  if (field === 'rated_voltage') return `further ${words}`;
+  const voltage = all.find((entry) => entry.path === `${rating}ratedVoltageV`)?.shown ?? '';
+  return voltage === '' ? words : `${words} at ${voltage.replaceAll(' ', joined)}`;
 }
 
 /** A field name as words: `stall_torque` → `stall torque`. */

@@ -1,6 +1,6 @@
 import { color, lab } from 'd3-color';
 import { describe, expect, it } from 'vitest';
-import { darkColour } from '../../../src/render/html/dark-colour.js';
+import { darkAreaColour, darkColour } from '../../../src/render/html/dark-colour.js';
 import { cautionColours, palette } from '../../../src/render/palette.js';
 
 /** Contrast of two colours as accessibility guidelines count it (WCAG 2, relative luminance). */
@@ -40,6 +40,22 @@ describe('colours in the dark', () => {
       expect(contrast(dark(line), dark('#ffffff'))).toBeGreaterThan(3);
     },
   );
+
+  const ranks = ['#0b3f49', '#2f7c88', '#85b5bc', '#c3dadd', '#eceff0'];
+  const parts = ['#0b5d6b', '#dfa352', '#8e6f93', '#c8d4d8', '#5d7079', '#e3d3e6', '#f3e3c8'];
+
+  it.each([...ranks, ...parts])('an area in %s stands out from dark ground', (area) => {
+    expect(contrast(darkAreaColour(area)!, dark('#ffffff'))).toBeGreaterThanOrEqual(3);
+  });
+
+  it('areas that get paler from rank to rank on paper get dimmer in the dark, each told from the next', () => {
+    const steps = ranks.map((area) => lab(darkAreaColour(area)!).l);
+    for (const [index, step] of steps.slice(1).entries()) expect(step).toBeLessThan(steps[index]! - 4);
+  });
+
+  it.each(['#ffffff', '#eef2f3', '#f7f3ea'])('%s behind lines and words stays ground', (ground) => {
+    expect(darkAreaColour(ground)).toBe(dark(ground));
+  });
 
   it('light and dark change places', () => {
     expect(lab(dark('#ffffff')).l).toBeLessThan(15);

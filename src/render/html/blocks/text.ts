@@ -19,10 +19,11 @@ function brokenLines(text: string): Child {
   return text.split('\n').flatMap((line, index) => (index === 0 ? [line] : [element('br', {}), line]));
 }
 
-/** A heading under that of the page: no level is left out, whatever the wording does. */
+/** A heading under that of the page: no level is left out, whatever the wording does, and equals stay equals. */
 export function heading(sheet: Sheet, { level, text, id }: Extract<Block, { kind: 'heading' }>): Markup {
-  const shown = Math.min(level, sheet.heading.level + 1);
-  sheet.heading = { level: shown, text };
+  const { heading: last } = sheet;
+  const shown = level === last.written ? last.level : Math.min(level, last.level + 1);
+  sheet.heading = { level: shown, written: level, text };
   return element(`h${shown + 1}`, { id: sheet.idFor(id) }, text);
 }
 

@@ -1,5 +1,5 @@
 import { cautionColours, palette } from '../../palette.js';
-import { darkColour } from '../dark-colour.js';
+import { darkAreaColour, darkColour } from '../dark-colour.js';
 
 /** Colours of the page by the name under which the style sheet knows them. */
 const named: Record<string, string> = {
@@ -25,7 +25,10 @@ export function colourRules(chartColours: readonly string[]): string {
   const charts = chartColours.flatMap((colour) => {
     const dark = darkColour(colour);
     if (dark === null) return [];
-    return ['fill', 'stroke', 'stop-color'].map((kind) => `svg [${kind}="${colour}"]{${kind}:${dark}}`);
+    const lines = ['fill', 'stroke', 'stop-color'].map(
+      (kind) => `svg [${kind}="${colour}"]{${kind}:${dark}}`,
+    );
+    return [...lines, `svg path[fill="${colour}"]{fill:${darkAreaColour(colour)}}`];
   });
   return `:root{color-scheme:light;${list((colour) => colour)}}
 @media screen and (prefers-color-scheme:dark){

@@ -53,8 +53,8 @@ tbody th{font-weight:inherit;min-width:7.5em}
 tbody th.right,.weighing tbody th{min-width:0}
 .scroll .left{min-width:5.5em}
 .unit{display:block;font-weight:400;white-space:nowrap}
-.right{text-align:right}
-.scroll td.right{white-space:nowrap}
+.right{text-align:right;overflow-wrap:normal}
+.figure{white-space:nowrap}
 .centre{text-align:center}
 .good{color:var(--good)}
 .bad{color:var(--bad)}
@@ -74,6 +74,7 @@ figure .narrow{max-width:30rem}
 .caution p{margin:0 0 .3rem}
 .caution .severity,.caution .severity strong{color:var(--note-word)}
 .caution .severity span{font-weight:600;white-space:nowrap}
+.caution .severity strong:not(:last-child)::after{content:":"}
 .caution.caution{font-size:.9375rem}
 .severe{border-color:var(--severe-bar);background:var(--severe-band)}
 .severe .severity,.severe .severity strong{color:var(--severe-word)}
@@ -82,7 +83,8 @@ figure .narrow{max-width:30rem}
 .facts{display:grid;gap:0 1.5rem;font-size:.875rem}
 .facts>div{display:flex;gap:1rem;justify-content:space-between;border-bottom:1px solid var(--hairline);padding:.25rem 0}
 .facts dt{color:var(--muted)}
-.facts dd{margin:0;text-align:right}
+.facts dd{margin:0;text-align:right;flex:none;max-width:62%}
+.facts dt{min-width:0}
 .calculation{padding:.5rem 0;border-bottom:1px solid var(--hairline);font-size:.9375rem;font-variant-numeric:tabular-nums;break-inside:avoid}
 .calculation p{margin:0}
 .page-break{break-before:page}
@@ -106,13 +108,12 @@ button:hover{background:var(--band)}
 .bar{display:none}
 @media (min-width:46rem){
 .page{padding-inline:2rem}
-.beside{display:grid;gap:0 2rem}
-.beside>div{min-width:0}
 figure .wide{display:block}
 figure .narrow{display:none}
 .facts.many{grid-template-columns:1fr 1fr}
 .caution{display:grid;grid-template-columns:9rem 1fr;gap:0 1rem}
 .caution .severity strong,.caution .severity span{display:block}
+.caution .severity strong:not(:last-child)::after{content:none}
 .caution .severity span{white-space:normal}
 .calculation{display:grid;grid-template-columns:2.2fr 3fr 3fr 1.5fr;gap:.1rem 1.2rem}
 .calculation .small{grid-column:1/-1}
@@ -120,6 +121,10 @@ figure .narrow{display:none}
 .limits legend h3{margin-top:2rem}
 .score{min-width:8rem}
 .bar{display:block;height:4px;margin-top:.2rem;background:var(--accent);border-radius:2px}
+}
+@media (min-width:57rem),print{
+.beside{display:grid;gap:0 2rem}
+.beside>div{min-width:0}
 }
 @media screen and (min-width:80rem){
 .page{display:grid;grid-template-columns:15rem minmax(0,58rem);gap:0 3.5rem;max-width:80rem}
@@ -163,5 +168,7 @@ export function shareRules(shares: Iterable<string>): string {
   const tables = Array.from({ length: 17 }, (_, index) => index + 4).map(
     (count) => `.columns-${count}{min-width:${(count * columnWidth).toFixed(1)}em}`,
   );
-  return `@media (min-width:46rem){\n${rules.join('\n')}\n}\n@media screen{\n${tables.join('\n')}\n}`;
+  // Beside something else a table has no room to ask for: its figures keep together by themselves.
+  const beside = '@media (min-width:57rem){\n.beside table{min-width:0}\n}';
+  return `@media (min-width:57rem),print{\n${rules.join('\n')}\n}\n@media screen{\n${tables.join('\n')}\n}\n${beside}`;
 }
