@@ -19,7 +19,7 @@ import type { ChangeFigures, ChangeLeftOut } from './lesser-changes/lesser-chang
 export const resultsFormat = 'holdwright-results/1';
 
 /** Version of the model: moves whenever the same inputs give other numbers. */
-export const modelVersion = '2';
+export const modelVersion = '3';
 
 /** `severe` and `caution` need action before use; `note` is worth knowing. */
 export type CautionSeverity = 'severe' | 'caution' | 'note';
