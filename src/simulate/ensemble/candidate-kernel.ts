@@ -42,8 +42,8 @@ import { QuickHeat } from './quick-heat.js';
 import type { PackDraw } from './quick-run-down.js';
 import { QuickRunDown } from './quick-run-down.js';
 
-/** Steps of the fall: five digits with open leads, three with joined ones. */
-const fallSteps = 12;
+/** Steps of the fall: joined leads let it sink for so long that where it is slowest takes more of them. */
+const fallSteps = { open: 12, shorted: 48 };
 
 const lockingCodes = { 'does-not-hold': 0, 'holds-at-rest': 1, 'holds-when-shaken': 2 } as const;
 
@@ -242,7 +242,8 @@ export class CandidateKernel {
   ): void {
     const { drive, load, coupling } = model;
     const shorted = candidate.sheet.shortsWhenOff;
-    const { landing } = letGo(model, this.held, study.carrier.worn, shorted, fallSteps);
+    const steps = fallSteps[shorted ? 'shorted' : 'open'];
+    const { landing } = letGo(model, this.held, study.carrier.worn, shorted, steps);
     set('fallS', landing === null ? Number.NaN : landing.fallS);
     set('tipSpeedMPerS', landing === null ? Number.NaN : landing.stopSpeed * load.lengthM);
     set('fallEnergyJ', landingEnergyJ(model, landing));
