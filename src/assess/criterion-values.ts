@@ -68,7 +68,7 @@ const readings: Record<CriterionId, CriterionReading> = {
     missing: () => 'swap_minutes',
     restsOnCells: true,
   },
-  fall_energy: { read: fallEnergyJ, missing: stallField },
+  fall_energy: { read: fallEnergyJ, missing: playableShow },
   crush_force: { read: ({ run }) => run.nominal.crushForceN, missing: stallField },
   push_force: { read: weakerPushN, missing: stallField },
   fits: { read: ({ run }) => share(run.nominal.fits), missing: missingBox },
@@ -96,9 +96,8 @@ function share(yes: boolean | null): number | null {
 }
 
 /** Energy at the stop after a power cut; a feature that stays has none. */
-function fallEnergyJ({ run }: Judged): number | null {
-  const { impactEnergyJ, stays } = decidingPowerCut(run.nominal);
-  return impactEnergyJ ?? (stays ? 0 : null);
+function fallEnergyJ({ run }: Judged): number {
+  return decidingPowerCut(run.nominal).impactEnergyJ ?? 0;
 }
 
 /** The smaller of the two forces at the tip that move the powered feature; endless where it does not yield. */

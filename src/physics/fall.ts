@@ -6,7 +6,8 @@ import { type LoadParameters, staticEffort } from './load.js';
 export interface FallingMotor {
   /** V·s/rad or V·s/m. */
   speedConstant: number;
-  noLoadCurrentA: number;
+  /** Effort at its output with which friction brakes it, N·m or N: that of motor and gears, or as measured. */
+  brakingEffort: number;
   /** Running, above 0; a drive that locks does not fall. */
   backwardEfficiency: number;
   resistanceOhm: number;
@@ -29,6 +30,8 @@ interface Falling {
   coupling: CouplingParameters;
   motor: FallingMotor;
   fromPosition: number;
+  /** Towards the lower stop −1, towards the upper one +1. */
+  direction: 1 | -1;
 }
 
 /** Moving mass of feature and rotors in the feature coordinate. */
@@ -36,39 +39,46 @@ function movingInertia({ load, coupling, motor }: Falling, ratio: number): numbe
   return load.inertia + (coupling.driveCount * ratio * ratio * motor.rotorInertia) / motor.backwardEfficiency;
 }
 
+/** Position after a fall of this far. */
+const positionAfter = ({ fromPosition, direction }: Falling, fallen: number): number =>
+  fromPosition + direction * fallen;
+
 /** Braking of shorted motors that grows with speed, per moving mass, 1/s; 0 with open leads. */
 function brakingRatePerS(falling: Falling, fallen: number): number {
-  const { coupling, motor, fromPosition } = falling;
+  const { coupling, motor } = falling;
   if (!motor.shorted) return 0;
-  const ratio = speedRatio(coupling, fromPosition - fallen);
+  const ratio = speedRatio(coupling, positionAfter(falling, fallen));
   const perSpeed =
     (coupling.driveCount * ratio * ratio * motor.speedConstant * motor.speedConstant) /
     (motor.resistanceOhm * motor.backwardEfficiency * coupling.efficiency);
   return perSpeed / movingInertia(falling, ratio);
 }
 
-/** Downward acceleration after a fall of this far, at a downward speed (M20). */
+/** Acceleration towards the stop after a fall of this far, at a speed towards it (M20). */
 function fallingAcceleration(falling: Falling, fallen: number, speed: number): number {
-  const { load, coupling, motor } = falling;
-  const position = falling.fromPosition - fallen;
+  const { load, coupling, motor, direction } = falling;
+  const position = positionAfter(falling, fallen);
   const ratio = Math.abs(speedRatio(coupling, position));
   const shortedA = motor.shorted ? (motor.speedConstant * ratio * speed) / motor.resistanceOhm : 0;
-  const motorEffort = motor.speedConstant * (motor.noLoadCurrentA + shortedA);
+  const driveEffort = motor.brakingEffort + (motor.speedConstant * shortedA) / motor.backwardEfficiency;
   const braking =
     load.frictionEffort +
     load.dragCoefficient * speed * speed +
-    (coupling.driveCount * ratio * motorEffort) / (motor.backwardEfficiency * coupling.efficiency);
+    (coupling.driveCount * ratio * driveEffort) / coupling.efficiency;
   // Along a strut the rotors' share of the inertia changes, and their energy with it: n·u·u′·J·ẋ²/η_b.
   const changing =
+    -direction *
     coupling.driveCount *
     speedRatio(coupling, position) *
     speedRatioSlope(coupling, position) *
     ((motor.rotorInertia * speed * speed) / motor.backwardEfficiency);
-  return (staticEffort(load, position) - braking + changing) / movingInertia(falling, ratio);
+  const pulling = -direction * staticEffort(load, position);
+  return (pulling - braking + changing) / movingInertia(falling, ratio);
 }
 
 /**
- * The fall of a feature from rest to its lower stop after the power is cut.
+ * The fall of a feature from rest to a stop after the power is cut: to the lower one under its weight, or to the
+ * upper one where a spring throws it up or it falls over backward.
  * null when it never starts, comes to rest on the way, or is at the stop already.
  *
  * Fourth-order exponential Runge–Kutta in time. With open leads it is the classical method; with shorted
@@ -78,7 +88,7 @@ function fallingAcceleration(falling: Falling, fallen: number, speed: number): n
  * @param coupling how drive and feature are joined
  * @param motor the unpowered motor
  * @param fromPosition where it is let go, rad or m
- * @param lowerStopPosition where it lands
+ * @param stopPosition where it lands, below or above that
  * @param stepCount 200 for print; in an ensemble 12 keep five digits of a free fall, 24 three of a braked one
  * @source meriam-kraige-dynamics, rotation about a fixed axis (M20)
  */
@@ -87,12 +97,13 @@ export function fall(
   coupling: CouplingParameters,
   motor: FallingMotor,
   fromPosition: number,
-  lowerStopPosition: number,
+  stopPosition: number,
   stepCount = 200,
 ): Fall | null {
-  const travel = fromPosition - lowerStopPosition;
+  const travel = Math.abs(stopPosition - fromPosition);
   if (!(travel > 0) || !(motor.backwardEfficiency > 0)) return null;
-  const falling: Falling = { load, coupling, motor, fromPosition };
+  const direction = stopPosition < fromPosition ? -1 : 1;
+  const falling: Falling = { load, coupling, motor, fromPosition, direction };
   const state = new Float64Array(2);
   let timeS = 0;
   let largestSpeed = 0;

@@ -3,7 +3,7 @@ import type { CouplingParameters } from '../physics/linkage.js';
 import type { LoadParameters } from '../physics/load.js';
 import type { Bus } from './bus.js';
 import type { CueRange } from './mechanics.js';
-import type { LockingClass } from './outcome.js';
+import type { LockingClass, StopName } from './outcome.js';
 import type { PackModel } from './pack-model.js';
 import type { ChosenPivots } from './strut.js';
 
@@ -14,6 +14,8 @@ export interface CandidateModel {
   drive: DriveParameters;
   bus: Bus;
   range: CueRange;
+  /** Positions of the mechanical stops. */
+  stops: Record<StopName, number>;
   /** Drives of all features together. */
   driveCount: number;
   switched: boolean;

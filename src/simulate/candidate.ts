@@ -9,9 +9,10 @@ import { busOf } from './bus.js';
 import type { CandidateModel, PreparedCandidate } from './candidate-model.js';
 import { candidateFailures } from './failures.js';
 import { simulateHeat } from './heat.js';
+import { firstHoldPosition, heldPositions } from './held-poses.js';
 import {
   holdCorrectionRatio,
-  largestHoldEffort,
+  largestHold,
   lockingClass,
   measuredHold,
   unpoweredHoldHonoured,
@@ -26,7 +27,7 @@ import {
   worstOnShare,
 } from './loop-figures.js';
 import { measuredHoldFindings } from './measured-hold-findings.js';
-import { couplingOf, cueRange, featureMassKg, loadOf } from './mechanics.js';
+import { couplingOf, cueRange, featureMassKg, loadOf, stopsOf } from './mechanics.js';
 import type { CandidateRun, NominalOutcome } from './outcome.js';
 import { packModel } from './pack-model.js';
 import { CuePlayer, coarse, fine, type PlayedCues } from './play-loop.js';
@@ -51,13 +52,11 @@ export function prepareCandidate(study: Study, candidate: Candidate): PreparedCa
   const range = cueRange(study);
   const { pivots, proposed } = strutPivots(study, sheet, load, range);
   const coupling = couplingOf(sheet, pivots);
-  const largestEffort = largestHoldEffort({ load, coupling }, study.show);
   const locking = lockingClass(
     drive,
     type.locksByCalculation,
     sheet.backdrivesAtEffort,
-    largestEffort,
-    load.bounceFraction,
+    largestHold({ load, coupling }, study.show),
   );
   const model: CandidateModel = {
     load,
@@ -65,6 +64,7 @@ export function prepareCandidate(study: Study, candidate: Candidate): PreparedCa
     drive,
     bus,
     range,
+    stops: stopsOf(study.feature),
     driveCount: driveCountOf(study, candidate),
     switched: sheet.control === 'switched',
     regenerates: sheet.regenerates,
@@ -177,7 +177,7 @@ export function simulateCandidate(
     peakPackCurrentA: peakA,
     ...holdOutcome(model, loop, study.show.loop, measuredHold(model.drive, sheet) !== null),
     locking: prepared.locking,
-    ...handsOutcome(study, model, sheet.shortsWhenOff, prepared.locking !== 'does-not-hold'),
+    ...handsOutcome(study, model, sheet.shortsWhenOff),
     startUpCurrentA: startA,
     ...heat.outcome,
     onShareFraction:
@@ -185,7 +185,7 @@ export function simulateCandidate(
     bodyMassKg: bodyMassKg(study, candidate),
     featureMassKg: featureMassKg(study, sheet),
     torqueMarginRatio: finite(efforts.marginRatio),
-    holdEffortRatio: finite(largestHoldEffort(model, study.show) / model.drive.stallEffort),
+    holdEffortRatio: finite(largestHold(model, study.show).stillEffort / model.drive.stallEffort),
     fits: fitsSpace(study, candidate),
     busVoltageV: model.bus.highestV,
     maximumVoltageV: sheet.maximumVoltageV,
@@ -286,24 +286,16 @@ type HandsPart = Pick<
 >;
 
 /** What a person or a power cut meets: fall, push and crush. */
-function handsOutcome(
-  study: Study,
-  model: CandidateModel,
-  shortsWhenOff: boolean,
-  locks: boolean,
-): HandsPart {
-  const holds = [...study.show.leadIn, ...study.show.loop].filter((cue) => cue.action === 'hold');
-  const highest = Math.max(...holds.map((cue) => cue.fromPosition));
-  // Without any hold the highest cue position is the worst place to lose power.
-  const from = holds.length > 0 ? highest : model.range.highest;
-  const push = pushAt(model, holds[0]?.fromPosition ?? model.range.highest, locks);
+function handsOutcome(study: Study, model: CandidateModel, shortsWhenOff: boolean): HandsPart {
+  const { worn } = study.carrier;
+  const held = heldPositions(study.show, model.range.highest);
+  const push = pushAt(model, firstHoldPosition(study.show) ?? model.range.highest);
   const crush = crushForces(model);
-  const lower = study.feature.lowerStopPosition;
   return {
     powerCut: {
-      ...powerCut(model, from, lower, study.carrier.worn, false),
+      ...powerCut(model, held, worn, false),
       decides: shortsWhenOff ? 'shorted' : 'open',
-      shorted: powerCut(model, from, lower, study.carrier.worn, true),
+      shorted: powerCut(model, held, worn, true),
     },
     pushDownN: finite(push.downN),
     pushUpN: finite(push.upN),

@@ -1,8 +1,11 @@
+import { staticEffort } from '../physics/load.js';
 import { formatValue } from '../quantity/format.js';
 import type { Study } from '../study/study.js';
 import type { CandidateModel } from './candidate-model.js';
+import { restPositions } from './held-poses.js';
 import type { Failure } from './outcome.js';
 import type { PlayedCues } from './play-loop.js';
+import { pulledTowards, staysUnpowered } from './power-cut.js';
 import type { EffortSearch } from './torque-margin.js';
 
 /** Positions closer than this count as the same end switch: half a degree, or half a millimetre. */
@@ -26,6 +29,7 @@ export function candidateFailures(
   return [
     ...moveFailures(study, model, leadIn, loop),
     ...holdFailures(study, model, leadIn, loop),
+    ...restFailures(study, model),
     ...positionFailures(study, model),
     ...cordFailures(study, model, efforts),
   ];
@@ -70,6 +74,34 @@ function holdFailures(study: Study, model: CandidateModel, leadIn: PlayedCues, l
     });
   }
   return failures;
+}
+
+/** Whether the feature stays at every rest of the show by itself: a rest has no power to hold with. */
+export const restsStay = (model: CandidateModel, rests: readonly number[], worn: boolean): boolean =>
+  rests.every((position) => staysUnpowered(model, position, worn));
+
+/**
+ * A rest is free because a stop bears the feature, and a stop bears only what lies on it: at a stop that the feature
+ * is pulled away from it would leave as soon as the power is off, unless this drive keeps it there.
+ */
+function restFailures(study: Study, model: CandidateModel): Failure[] {
+  const { worn } = study.carrier;
+  const left = restPositions(study).find((position) => !restsStay(model, [position], worn));
+  if (left === undefined) return [];
+  const effort = Math.abs(staticEffort(model.load, left));
+  const away = pulledTowards(model, left) === 'lower' ? 'down' : 'up';
+  return [
+    {
+      code: 'holds',
+      position: left,
+      reason:
+        `nothing bears the feature where it rests at ${positionText(study, left)}: ` +
+        `${formatValue(effort, model.load.isHinge ? 'N·m' : 'N')} pull it ${away}, away from the stop; ` +
+        'write the cue as hold, or let a latch bear it',
+      value: effort,
+      limit: 0,
+    },
+  ];
 }
 
 /**

@@ -4,6 +4,7 @@ import { holdForEver } from './heat-holding.js';
 import { settledShowHeat } from './heat-in-show.js';
 import { bounceCurrentsA, HeatLoad, holdHeatW } from './heat-load.js';
 import { showHeatSeries } from './heat-series.js';
+import { firstHoldPosition } from './held-poses.js';
 import type { LoopSamples } from './loop-samples.js';
 import { heatBounceFraction } from './mechanics.js';
 import type { HeatSeries, NominalOutcome } from './outcome.js';
@@ -39,7 +40,7 @@ export function simulateHeat(
   const bounce = heatBounceFraction(study.carrier.activity);
   const load = samples === null ? null : new HeatLoad(model, samples, bounce);
   const inShow = load === null ? null : settledShowHeat(parameters, load);
-  const held = heldPosition(study);
+  const held = firstHoldPosition(study.show);
   const currentsA = held === null || model.unpoweredHold ? [0] : bounceCurrentsA(model, held, bounce);
   const heatHolding = emptySeries();
   const holding = holdForEver(
@@ -63,12 +64,6 @@ export function simulateHeat(
       heatHolding,
     },
   };
-}
-
-/** The pose that is held for ever: that of the first hold cue; null when the show has none. */
-function heldPosition(study: Study): number | null {
-  const hold = [...study.show.leadIn, ...study.show.loop].find((cue) => cue.action === 'hold');
-  return hold?.fromPosition ?? null;
 }
 
 const emptySeries = (): HeatSeries => ({ timesS: [], windingTemperaturesK: [], caseTemperaturesK: [] });

@@ -2,7 +2,7 @@ import type { DriveParameters } from '../drives/drive-parameters.js';
 import type { DriveSheet } from '../drives/sheet.js';
 import { holdCurrentA } from '../physics/dc-motor.js';
 import { driveEffortAtRest, speedRatio } from '../physics/linkage.js';
-import { staticEffort } from '../physics/load.js';
+import { gravityEffortAt, staticEffort } from '../physics/load.js';
 import { pulseHoldBusCurrentA } from '../physics/pulse-drive.js';
 import type { Show } from '../study/show.js';
 import type { CandidateModel } from './candidate-model.js';
@@ -88,17 +88,44 @@ export function holdCorrectionRatio(drive: DriveParameters, sheet: DriveSheet): 
   return hold === null ? 1 : hold.measuredA / hold.modelledA;
 }
 
-/** Largest effort of one drive over the holds of the cue list, magnitude. */
-export function largestHoldEffort(model: Pick<CandidateModel, 'load' | 'coupling'>, show: Show): number {
-  let largest = 0;
-  for (const cue of [...show.leadIn, ...show.loop]) {
-    if (cue.action !== 'hold') continue;
-    const effort = driveEffortAtRest(
-      staticEffort(model.load, cue.fromPosition),
-      speedRatio(model.coupling, cue.fromPosition),
-      model.coupling,
-    );
-    largest = Math.max(largest, Math.abs(effort));
+/** Largest efforts of one drive over a number of holds, magnitudes. */
+export interface LargestHold {
+  stillEffort: number;
+  /** With the bounce of the carrier on the weight of the feature; a spring does not bounce. */
+  shakenEffort: number;
+}
+
+/** No hold at all. */
+export const noHold = (): LargestHold => ({ stillEffort: 0, shakenEffort: 0 });
+
+/**
+ * Take one more hold into the largest.
+ * @param into changed in place
+ * @param stillEffort of the feature at the hold, gravity less spring
+ * @param gravityEffort of the feature there
+ * @param ratio u at the hold
+ */
+export function takeHold(
+  into: LargestHold,
+  { load, coupling }: Pick<CandidateModel, 'load' | 'coupling'>,
+  stillEffort: number,
+  gravityEffort: number,
+  ratio: number,
+): void {
+  const still = Math.abs(stillEffort);
+  const shaken = still + load.bounceFraction * Math.abs(gravityEffort);
+  into.stillEffort = Math.max(into.stillEffort, Math.abs(driveEffortAtRest(still, ratio, coupling)));
+  into.shakenEffort = Math.max(into.shakenEffort, Math.abs(driveEffortAtRest(shaken, ratio, coupling)));
+}
+
+/** Largest efforts of one drive over the holds of the cue list. */
+export function largestHold(model: Pick<CandidateModel, 'load' | 'coupling'>, show: Show): LargestHold {
+  const { load, coupling } = model;
+  const largest = noHold();
+  for (const { action, fromPosition: position } of [...show.leadIn, ...show.loop]) {
+    if (action !== 'hold') continue;
+    const still = staticEffort(load, position);
+    takeHold(largest, model, still, gravityEffortAt(load, position), speedRatio(coupling, position));
   }
   return largest;
 }
@@ -111,12 +138,11 @@ export function lockingClass(
   drive: DriveParameters,
   locksByCalculation: boolean,
   backdrivesAtEffort: number | null,
-  largestEffort: number,
-  bounceFraction: number,
+  largest: LargestHold,
 ): LockingClass {
   if (backdrivesAtEffort !== null) {
-    if (backdrivesAtEffort > largestEffort * (1 + bounceFraction)) return 'holds-when-shaken';
-    return backdrivesAtEffort > largestEffort ? 'holds-at-rest' : 'does-not-hold';
+    if (backdrivesAtEffort > largest.shakenEffort) return 'holds-when-shaken';
+    return backdrivesAtEffort > largest.stillEffort ? 'holds-at-rest' : 'does-not-hold';
   }
   if (!locksByCalculation || drive.backwardEfficiencyStatic > 0) return 'does-not-hold';
   return drive.backwardEfficiencyShaken <= 0 ? 'holds-when-shaken' : 'holds-at-rest';

@@ -12,6 +12,7 @@ import {
 } from '../physics/load.js';
 import type { Activity, Feature } from '../study/feature.js';
 import type { Study } from '../study/study.js';
+import type { StopName } from './outcome.js';
 
 /**
  * Bounce of the carrier as a share of gravity, by activity (from experience; the walking figure agrees with
@@ -44,6 +45,12 @@ export function cueRange(study: Study): CueRange {
   ]);
   return { lowest: Math.min(...positions), highest: Math.max(...positions) };
 }
+
+/** Positions of the mechanical stops. */
+export const stopsOf = (feature: Feature): Record<StopName, number> => ({
+  lower: feature.lowerStopPosition,
+  upper: feature.upperStopPosition,
+});
 
 /** Mass per feature that a riding drive adds, and what it weighs. Blank masses count as nothing here. */
 function ridingMassKg(sheet: DriveSheet): number {

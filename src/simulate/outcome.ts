@@ -5,15 +5,27 @@ export type LockingClass = 'holds-when-shaken' | 'holds-at-rest' | 'does-not-hol
 /** What ended the run on one pack. */
 export type EndReason = 'cut-off' | 'cell-floor' | 'reserve' | 'controller' | 'regulator' | 'collapse';
 
-/** What happens after the power is cut at the highest hold, for one state of the motor leads. */
+/** The two mechanical stops. */
+export type StopName = 'lower' | 'upper';
+
+/** What happens after the power is cut at a hold, for one state of the motor leads. */
 export interface PowerCutOutcome {
-  /** As it is carried: a worn feature is always shaken. */
+  /** At every hold, as it is carried: a worn feature is always shaken. */
   stays: boolean;
-  /** Under the shaking of a carrier. */
+  /** At every hold, under the shaking of a carrier. */
   staysWhenShaken: boolean;
+  /**
+   * The hold that the rest is told of, rad or m: the one from which it lands with most energy; where it stays, the one
+   * at which it is pulled most.
+   */
+  fromPosition: number;
+  /** The stop it is pulled to there: the upper one where a spring outweighs it or it stands past the vertical. */
+  towards: StopName;
+  /** To that stop, from where friction lets go; null where it stays or only gives way slowly. */
   fallS: number | null;
   tipSpeedMPerS: number | null;
   largestTipSpeedMPerS: number | null;
+  /** At the stop; 0 where it gives way slowly, null where it stays. */
   impactEnergyJ: number | null;
   /** Energy over 5 mm of give. */
   tipForceN: number | null;

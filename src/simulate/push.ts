@@ -20,15 +20,16 @@ export interface PushOutcome {
 
 /**
  * Push at the tip at a position, both ways, with and without power.
- * @param locks a locking drive is not pushed back by its own motor's strength: powered or not, it yields where it
- * was measured to, or not at all
+ *
+ * Power never makes a drive weaker: its motor resists up to stall, and where friction alone resists more, that
+ * stays. So a drive that locks does not yield with power either, unless it was measured where it does.
  */
-export function pushAt(model: CandidateModel, position: number, locks: boolean): PushOutcome {
+export function pushAt(model: CandidateModel, position: number): PushOutcome {
   const { load, coupling, drive } = model;
   const perDriveEffort = coupling.driveCount * Math.abs(speedRatio(coupling, position));
   const effort = staticEffort(load, position);
   const frictional = perDriveEffort * unpoweredHoldingEffort(model, false);
-  const resisting = locks ? frictional : perDriveEffort * drive.stallEffort;
+  const resisting = Math.max(frictional, perDriveEffort * drive.stallEffort);
   const force = (strength: number, withLoad: number): number | null =>
     Number.isFinite(strength) ? Math.max(0, (strength + withLoad) / load.lengthM) : null;
   return {

@@ -23,7 +23,7 @@ export interface RunDown {
 }
 
 /** Longest step in time of the reference solver; short enough that halving it changes runtimes by less than 0.01 %. */
-const longestStepS = 2;
+export const longestStepS = 2;
 
 /** A run that outlasts this is reported at this length: a pack that drives nothing never ends. */
 export const longestRunS = 30 * 24 * 3600;

@@ -2,7 +2,7 @@ import { meanCurrentA } from './loop-figures.js';
 import type { LoopSamples } from './loop-samples.js';
 import type { RunDownSeries } from './outcome.js';
 import type { PackModel } from './pack-model.js';
-import { type RunDown, type RunDownListener, steppedRunDown } from './run-down.js';
+import { longestStepS, type RunDown, type RunDownListener, steppedRunDown } from './run-down.js';
 import { averagedRunDown } from './run-down-averaged.js';
 import { busAtV } from './supply-state.js';
 
@@ -27,7 +27,8 @@ export function runOnPack(pack: PackModel, leadIn: LoopSamples, loop: LoopSample
   const meanA = meanCurrentA(loop, nominalV);
   const longestGuessS = (pack.cellChargeC * pack.parallelCount) / meanA;
   const loops = Math.max(1, Math.ceil(longestGuessS / loop.totalS));
-  const stepsPerLoop = loop.count + 2 * loop.totalS;
+  // Every sample is cut into steps of its own: one more than its length asks for, at the most.
+  const stepsPerLoop = loop.count + loop.totalS / longestStepS;
   const series = new SeriesRecorder(Math.ceil(loops / pointCount));
   if (!exactly || !(loops * stepsPerLoop < mostSteps)) {
     return { runDown: averagedRunDown(pack, leadIn, loop), series: series.result };

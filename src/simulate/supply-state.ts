@@ -93,7 +93,13 @@ export function endReasonOf(
 
 /**
  * Advance a cell by one step at constant A and B: midpoint charge, exact exponential for the relaxation. (M18)
- * @param decayHalf exp(−step/2τ), @param decay exp(−step/τ), precomputed by the caller
+ * @param pack that the cell is part of
+ * @param state of the cell, changed in place
+ * @param powerPartW A of the load I = A/V + B
+ * @param currentPartA B of it
+ * @param stepS length of the step
+ * @param decayHalf exp(−step/2τ), precomputed by the caller
+ * @param decay exp(−step/τ), likewise
  */
 export function advance(
   pack: PackModel,

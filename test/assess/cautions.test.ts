@@ -45,6 +45,8 @@ const raised = (code: string, changes: Changes) => cautions(changes).find((cauti
 const falling: PowerCutOutcome = {
   stays: false,
   staysWhenShaken: false,
+  fromPosition: 1,
+  towards: 'lower',
   fallS: 0.6,
   tipSpeedMPerS: 2.5,
   largestTipSpeedMPerS: 2.6,

@@ -23,6 +23,8 @@ const nominal: NominalOutcome = {
   powerCut: {
     stays: true,
     staysWhenShaken: true,
+    fromPosition: 1,
+    towards: 'lower',
     fallS: null,
     tipSpeedMPerS: null,
     largestTipSpeedMPerS: null,
@@ -32,6 +34,8 @@ const nominal: NominalOutcome = {
     shorted: {
       stays: true,
       staysWhenShaken: true,
+      fromPosition: 1,
+      towards: 'lower',
       fallS: null,
       tipSpeedMPerS: null,
       largestTipSpeedMPerS: null,

@@ -9,7 +9,7 @@ import { degreeRad, significant } from './units.js';
 /** A coupling that nothing hangs on. */
 const noMotor: FallingMotor = {
   speedConstant: 0,
-  noLoadCurrentA: 0,
+  brakingEffort: 0,
   backwardEfficiency: 1,
   resistanceOhm: 1,
   rotorInertia: 0,
@@ -19,7 +19,7 @@ const noMotor: FallingMotor = {
 /** A geared motor that yields: 4.8 Ω, 1.1 V·s/rad, 0.1 A, gears that pass 46 % back, 15 ms. */
 const yielding: FallingMotor = {
   speedConstant: 1.1,
-  noLoadCurrentA: 0.1,
+  brakingEffort: (1.1 * 0.1) / 0.46,
   backwardEfficiency: 0.46,
   resistanceOhm: 4.8,
   rotorInertia: (0.015 * 1.1 ** 2) / 4.8,
@@ -68,7 +68,7 @@ describe('a load that drops down a rail', () => {
     const spool: CouplingParameters = { ...direct, kind: 'spool', fixedRatio: 1 / 0.02, efficiency: 0.95 };
     const motor: FallingMotor = {
       speedConstant: 20,
-      noLoadCurrentA: 0,
+      brakingEffort: 0,
       backwardEfficiency: 0.3,
       resistanceOhm: 50,
       rotorInertia: 0,
@@ -92,11 +92,9 @@ describe('a fall against a second solver', () => {
     return solveElsewhere(
       (_, [angle, speed]) => {
         const ratio = Math.abs(speedRatio(coupling, angle!));
-        const current =
-          motor.noLoadCurrentA +
-          (motor.shorted ? (motor.speedConstant * ratio * speed!) / motor.resistanceOhm : 0);
-        const drive =
-          (coupling.driveCount * ratio * motor.speedConstant * current) / motor.backwardEfficiency;
+        const shortedA = motor.shorted ? (motor.speedConstant * ratio * speed!) / motor.resistanceOhm : 0;
+        const shortedEffort = (motor.speedConstant * shortedA) / motor.backwardEfficiency;
+        const drive = coupling.driveCount * ratio * (motor.brakingEffort + shortedEffort);
         const inertia =
           load.inertia + (coupling.driveCount * ratio ** 2 * motor.rotorInertia) / motor.backwardEfficiency;
         const gravity = load.gravityEffort * Math.cos(angle!) - 0.4 * (0.5 - angle!);
@@ -123,12 +121,12 @@ describe('a fall against a second solver', () => {
     [
       'on a strut, leads open',
       strut,
-      { ...yielding, speedConstant: 40, noLoadCurrentA: 0.05, rotorInertia: 0.5 },
+      { ...yielding, speedConstant: 40, brakingEffort: (40 * 0.05) / 0.46, rotorInertia: 0.5 },
     ],
     [
       'on a strut, leads shorted',
       strut,
-      { ...yielding, speedConstant: 40, noLoadCurrentA: 0.05, rotorInertia: 0.5, shorted: true },
+      { ...yielding, speedConstant: 40, brakingEffort: (40 * 0.05) / 0.46, rotorInertia: 0.5, shorted: true },
     ],
   ] as const)('%s: lands where and as fast as it says', (_, coupling, motor) => {
     const result = fall(load, coupling as CouplingParameters, motor, 0.7, -0.6)!;
@@ -143,7 +141,7 @@ describe('a strut without any loss', () => {
     const load: LoadParameters = { ...rod };
     const motor: FallingMotor = {
       speedConstant: 40,
-      noLoadCurrentA: 0,
+      brakingEffort: 0,
       backwardEfficiency: 1,
       resistanceOhm: 1,
       rotorInertia: 2,

@@ -4,7 +4,7 @@ import { direct, hinge, noSpring } from './samples.js';
 
 const motor: FallingMotor = {
   speedConstant: 1.1,
-  noLoadCurrentA: 0.1,
+  brakingEffort: (1.1 * 0.1) / 0.46,
   backwardEfficiency: 0.46,
   resistanceOhm: 4.8,
   rotorInertia: 0.004,
@@ -13,7 +13,7 @@ const motor: FallingMotor = {
 
 describe('when the power is cut', () => {
   it('a drive that brakes with its own friction falls slower than a bare hinge', () => {
-    const bare = { ...motor, speedConstant: 0, rotorInertia: 0 };
+    const bare = { ...motor, brakingEffort: 0, rotorInertia: 0 };
     expect(fall(hinge, direct, motor, 0.5, -0.5)!.fallS).toBeGreaterThan(
       fall(hinge, direct, bare, 0.5, -0.5)!.fallS,
     );
@@ -28,7 +28,7 @@ describe('when the power is cut', () => {
 
   it('nothing falls that friction can hold', () => {
     expect(fall({ ...hinge, frictionEffort: 3 }, direct, motor, 0.5, -0.5)).toBeNull();
-    expect(fall(hinge, direct, { ...motor, noLoadCurrentA: 5 }, 0.5, -0.5)).toBeNull();
+    expect(fall(hinge, direct, { ...motor, brakingEffort: (1.1 * 5) / 0.46 }, 0.5, -0.5)).toBeNull();
   });
 
   it('a drive that locks does not fall', () => {
@@ -57,7 +57,7 @@ describe('when the power is cut', () => {
 
   it('from a shaky balance it takes long to start and lands as fast as its height says', () => {
     // Let go 1e-7 rad from upright: it creeps, then falls like any other.
-    const bare = { ...motor, speedConstant: 0, rotorInertia: 0 };
+    const bare = { ...motor, brakingEffort: 0, rotorInertia: 0 };
     const result = fall(hinge, direct, bare, Math.PI / 2 - 1e-7, -0.5)!;
     const heightEnergyJ = hinge.gravityEffort * (1 + Math.sin(0.5));
     expect((hinge.inertia * result.stopSpeed ** 2) / 2).toBeCloseTo(heightEnergyJ, 3);

@@ -5,6 +5,8 @@ import { createNominal, type Wanted } from './fixture-nominal.js';
 const stays: PowerCutOutcome = {
   stays: true,
   staysWhenShaken: true,
+  fromPosition: 1,
+  towards: 'lower',
   fallS: null,
   tipSpeedMPerS: null,
   largestTipSpeedMPerS: null,
@@ -15,6 +17,8 @@ const stays: PowerCutOutcome = {
 const falls: PowerCutOutcome = {
   stays: false,
   staysWhenShaken: false,
+  fromPosition: 1,
+  towards: 'lower',
   fallS: 0.62,
   tipSpeedMPerS: 2.31,
   largestTipSpeedMPerS: 2.44,

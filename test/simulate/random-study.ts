@@ -6,7 +6,9 @@ import { driveEffortPushing, speedRatio } from '../../src/physics/linkage.js';
 import { peakEffort } from '../../src/physics/load.js';
 import { motionLaws } from '../../src/physics/motion-law.js';
 import { busOf } from '../../src/simulate/bus.js';
+import { largestHold } from '../../src/simulate/hold.js';
 import { couplingOf, cueRange, givenPivots, loadOf } from '../../src/simulate/mechanics.js';
+import type { Activity, AssistSpring } from '../../src/study/feature.js';
 import type { Cue } from '../../src/study/show.js';
 import type { Study } from '../../src/study/study.js';
 import type { DrawnWhen, Load } from '../../src/study/supply.js';
@@ -48,6 +50,64 @@ export function randomStudy(seed: number): { study: Study; task: PackTask } {
   study.pack = plainPack(draws.pick(cellChemistryIds), { seriesCount: draws.whole(2, 4) });
   study.candidates = [plainCandidate(kind, { ...randomSheet(draws, study, kind, coupling) })];
   return { study, task };
+}
+
+/**
+ * The same study with what a plain one lacks, each by chance: a lead-in, an assist spring, a carrier that walks and
+ * leans, several drives to the feature, an effort at which the drive was measured to yield, joined leads.
+ */
+export function fullerStudy(seed: number): { study: Study; task: PackTask } {
+  const { study, task } = randomStudy(seed);
+  const draws = new Draws(seed * 13 + 5);
+  const { feature, show } = study;
+  const onHinge = feature.kind === 'hinge';
+  const weight =
+    feature.massKg * 9.80665 * (onHinge ? feature.balanceDistanceM : Math.sin(feature.inclineRad));
+  if (draws.chance(0.6)) feature.spring = randomSpring(draws, onHinge, weight);
+  if (draws.chance(0.5)) {
+    const activity = draws.pick<Activity>(['stand', 'walk', 'brisk', 'dance']);
+    // Leaned back so far, the upper poses stand past the vertical.
+    study.carrier = { ...study.carrier, worn: true, activity, leanRad: draws.between(-0.3, 1.2) };
+  }
+  if (draws.chance(0.5)) show.leadIn = randomLeadIn(draws, feature.lowerStopPosition, show.loop, onHinge);
+  const candidate = study.candidates[0]!;
+  const sheet = { ...candidate.sheet };
+  if (draws.chance(0.4)) sheet.drivesPerFeatureCount = draws.whole(2, 3);
+  if (draws.chance(0.3)) sheet.shortsWhenOff = true;
+  if (draws.chance(0.4)) {
+    const coupling = couplingOf(sheet, givenPivots(sheet));
+    const { stillEffort } = largestHold({ load: loadOf(study, sheet), coupling }, show);
+    sheet.backdrivesAtEffort = stillEffort * draws.between(0.3, 1.6) + 1e-3;
+  }
+  study.candidates = [{ ...candidate, sheet }];
+  return { study, task };
+}
+
+function randomSpring(draws: Draws, onHinge: boolean, weight: number): AssistSpring {
+  const none = plainStudy().feature.spring;
+  const form = draws.pick<AssistSpring['form']>(
+    onHinge ? ['constant', 'linear', 'coil'] : ['constant', 'linear'],
+  );
+  if (form === 'constant') return { ...none, form, constantEffort: weight * draws.between(0.2, 1.8) };
+  if (form === 'linear') {
+    const [freePosition, way] = onHinge ? [draws.between(0.2, 1.5), 1] : [draws.between(0.1, 0.5), 0.3];
+    return { ...none, form, freePosition, stiffness: (weight * draws.between(0.3, 2)) / way };
+  }
+  const [frameArmM, featureArmM] = [0.1, 0.08];
+  const rateNPerM = (weight * draws.between(0.3, 1.5)) / (frameArmM * featureArmM);
+  return { ...none, form, frameArmM, featureArmM, rateNPerM, freeLengthM: draws.pick([0, 0.05]) };
+}
+
+/** From the lower stop over one held pose to where the loop begins. */
+function randomLeadIn(draws: Draws, lowerStop: number, loop: readonly Cue[], onHinge: boolean): Cue[] {
+  const held = onHinge ? draws.between(-0.5, 1.1) : draws.between(0, 0.4);
+  const move = (name: string, fromPosition: number, toPosition: number): Cue =>
+    plainCue({ name, action: 'move', fromPosition, toPosition, durationS: draws.between(3, 12) });
+  return [
+    move('first', lowerStop, held),
+    plainCue({ name: 'greet', fromPosition: held, durationS: draws.between(2, 30) }),
+    move('begin', held, loop[0]!.fromPosition),
+  ];
 }
 
 function randomCoupling(

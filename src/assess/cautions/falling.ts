@@ -4,6 +4,7 @@ import type { Caution } from '../assessment.js';
 import type { Judged } from '../criterion-values.js';
 import { joules, metresPerSecond, newtons, shortTime } from '../figures.js';
 import { severeForceN } from '../thresholds.js';
+import { goesTo, yieldsTo } from '../unpowered-words.js';
 import { about } from './caution.js';
 import { drawnSeverity, inSoMany, shareOfDraws } from './drawn-share.js';
 
@@ -21,7 +22,8 @@ export function fallingCautions(judged: Judged): Caution[] {
 }
 
 function falls(judged: Judged): Caution {
-  const { fallS, tipSpeedMPerS, impactEnergyJ, tipForceN } = decidingPowerCut(judged.run.nominal);
+  const { fallS, tipSpeedMPerS, impactEnergyJ, tipForceN, towards } = decidingPowerCut(judged.run.nominal);
+  const { kind } = judged.study.feature;
   const speed = tipSpeedMPerS === null ? [] : [metresPerSecond(tipSpeedMPerS)];
   const energy = impactEnergyJ === null ? [] : [joules(impactEnergyJ)];
   const landing = [
@@ -32,10 +34,12 @@ function falls(judged: Judged): Caution {
   const force =
     tipForceN === null
       ? ''
-      : `, about ${newtons(tipForceN)} on whatever stops ${judged.study.feature.kind === 'hinge' ? 'the tip' : 'it'}`;
+      : `, about ${newtons(tipForceN)} on whatever stops ${kind === 'hinge' ? 'the tip' : 'it'}`;
+  const does = goesTo(towards, kind).replace(/^./, (letter) => letter.toUpperCase());
+  const stop = towards === 'upper' ? 'it' : 'the lower stop';
   const words = {
     figure: [...speed, ...energy].join(', '),
-    text: `Falls when the power is cut: it meets the lower stop ${landing}${force}. ${shortedLeads(judged)}`,
+    text: `${does} when the power is cut: it meets ${stop} ${landing}${force}. ${shortedLeads(judged)}`,
     action: `Fit ${carry}, and warn before the pack is empty.`,
   };
   const isHard = (tipForceN ?? 0) >= severeForceN;
@@ -48,10 +52,11 @@ const hardFallShare = (judged: Judged) =>
 
 /** It does not fall by the nominal figures, but it does in the draws. */
 function mayFall(judged: Judged, share: number | null): Caution {
-  const { stays } = decidingPowerCut(judged.run.nominal);
+  const { stays, towards } = decidingPowerCut(judged.run.nominal);
+  const does = `${goesTo(towards, judged.study.feature.kind)} ${inSoMany(share)}`;
   const words = {
-    figure: `falls ${inSoMany(share)}`,
-    text: `When the power is cut it falls ${inSoMany(share)}; by the nominal figures it ${stays ? 'stays' : 'gives way slowly'}.`,
+    figure: does,
+    text: `When the power is cut it ${does}; by the nominal figures it ${stays ? 'stays' : yieldsTo(towards)}.`,
     action: `Fit ${carry}, and try the power cut with nobody under it.`,
   };
   return about(judged, 'may-fall', drawnSeverity(false, hardFallShare(judged)) ?? 'caution', words);
@@ -65,9 +70,12 @@ function locksAsCarried({ run, study }: Judged): boolean {
 
 /** It gives way, but its friction stops it on the way. */
 function sinks(judged: Judged): Caution {
+  const { towards } = decidingPowerCut(judged.run.nominal);
   return about(judged, 'sinks', 'caution', {
     figure: 'does not hold',
-    text: 'Does not hold without power: it gives way, though friction keeps it from falling freely.',
+    text: `Does not hold without power: it gives way${
+      towards === 'upper' ? ' towards the upper stop' : ''
+    }, though friction keeps it from falling freely.`,
     action: `Fit ${carry}, and try the power cut with nobody under it.`,
   });
 }
@@ -84,7 +92,7 @@ function shortedLeads(judged: Judged): string {
 function creeps(judged: Judged): Caution {
   return about(judged, 'creeps-when-shaken', 'caution', {
     figure: 'holds at rest only',
-    text: 'Without power it stays while nobody moves, but creeps down under the bounce of the carrier.',
+    text: 'Without power it stays while nobody moves, but creeps under the bounce of the carrier.',
     action: `Keep the drive powered at holds, or fit ${carry}.`,
   });
 }

@@ -1,6 +1,7 @@
 import { decidingPowerCut, type NominalOutcome } from '../../simulate/outcome.js';
 import type { Study } from '../../study/study.js';
 import { amperes, joules, minutes } from '../figures.js';
+import { goesTo } from '../unpowered-words.js';
 import type { BringItem, DayPlan } from './day-plan.js';
 
 type Planned = Omit<DayPlan, 'summary' | 'bring'>;
@@ -11,7 +12,7 @@ export function bringList(study: Study, outcome: NominalOutcome, plan: Planned):
     packs(study, plan),
     ...charger(plan),
     ...fuses(study),
-    ...againstFalling(outcome),
+    ...againstFalling(study, outcome),
     ...alarm(outcome, plan),
     {
       item: 'meter',
@@ -59,11 +60,12 @@ function fuses({ wiring: { fuseRatingA } }: Study): BringItem[] {
     : [{ item: `fuse of ${amperes(fuseRatingA)}`, count: 2, reason: 'the fitted rating, no larger one' }];
 }
 
-function againstFalling(outcome: NominalOutcome): BringItem[] {
-  const { stays, impactEnergyJ } = decidingPowerCut(outcome);
+function againstFalling({ feature }: Study, outcome: NominalOutcome): BringItem[] {
+  const { stays, fallS, impactEnergyJ, towards } = decidingPowerCut(outcome);
   if (stays) return [];
-  const hit = impactEnergyJ === null ? 'it gives way' : `it lands with ${joules(impactEnergyJ)}`;
-  return [{ item: 'stop or tether', count: 1, reason: `without power the feature comes down: ${hit}` }];
+  const hit = fallS === null ? 'it gives way' : `it lands with ${joules(impactEnergyJ ?? 0)}`;
+  const does = towards === 'upper' ? goesTo(towards, feature.kind) : 'comes down';
+  return [{ item: 'stop or tether', count: 1, reason: `without power the feature ${does}: ${hit}` }];
 }
 
 /** Where the end comes before any warning, only a clock tells. */

@@ -52,7 +52,7 @@ export interface ChangeFigures {
   windingTemperatureK: number | null;
   cueFidelityRatio: number | null;
   bodyMassKg: number | null;
-  /** At the lower stop after a power cut; 0 when the feature stays or only sinks. */
+  /** At the stop after a power cut; 0 when the feature stays or only sinks. */
   fallEnergyJ: number;
   /** 0…1; where the price of any change is not known, with cost worth what it is worth before. */
   score: number;

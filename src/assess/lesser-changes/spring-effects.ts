@@ -4,7 +4,7 @@ import { staysUnpowered } from '../../simulate/power-cut.js';
 import type { AssistSpring } from '../../study/feature.js';
 import type { Cue } from '../../study/show.js';
 import { joules, percent, plain, watts } from '../figures.js';
-import { evenLoad, evenPositions, withSpringOn } from './feature-efforts.js';
+import { evenPositions, withSpringOn } from './feature-efforts.js';
 import { powerCutChange } from './power-cut-words.js';
 import type { Tried } from './proposal.js';
 import { rateErrorFraction, type SpringBench, scaled } from './spring-bench.js';
@@ -51,15 +51,11 @@ function overbalance(bench: SpringBench, spring: AssistSpring, worn: boolean): s
   const [low, high] = [placeText(Math.min(...over), isHinge), placeText(Math.max(...over), isHinge)];
   const where = low === high ? `At ${low}` : `Between ${low} and ${high}`;
   const most = effortText(-effortAt(worst), isHinge);
-  const free = frictionHolds(bench, worst, -effortAt(worst), worn)
+  const free = staysUnpowered(model, worst, worn)
     ? 'without power the friction of the drive holds it there'
     : 'without power it rises there';
   return [`${where} the spring outweighs the feature by up to ${most}: the drive has to pull down; ${free}.`];
 }
-
-/** Whether joint and unpowered drive hold an effort back, as a weight of that size would be held. (M20) */
-const frictionHolds = ({ model }: SpringBench, position: number, effort: number, worn: boolean): boolean =>
-  staysUnpowered({ ...model, load: evenLoad(model, effort) }, position, worn);
 
 function onTheStop(bench: SpringBench, spring: AssistSpring): string[] {
   const { load } = bench.model;

@@ -1,10 +1,15 @@
-import { decidingPowerCut, type NominalOutcome, type PowerCutOutcome } from '../../simulate/outcome.js';
+import {
+  decidingPowerCut,
+  type NominalOutcome,
+  type PowerCutOutcome,
+  type StopName,
+} from '../../simulate/outcome.js';
 import type { CandidateAssessment } from '../assessment.js';
 import { least, most } from './cautious.js';
 
 /**
- * What the feature does when its power is cut at the highest hold: `may-fall` where it does not fall by the nominal
- * figures but does in some draws; `sinks` where it gives way without a time or a speed that could be named.
+ * What the feature does when its power is cut at a hold, to whichever stop: `may-fall` where it does not fall by the
+ * nominal figures but does in some draws; `sinks` where it gives way without a time or a speed that could be named.
  */
 export type PowerCutAnswer = 'falls' | 'may-fall' | 'sinks' | 'stays';
 
@@ -17,6 +22,8 @@ export interface LeadState {
 /** The fall at its worst: the shortest time, the fastest tip, the most energy of nine draws in ten. */
 export interface FallFigures {
   answer: PowerCutAnswer;
+  /** The stop it is pulled to, nominal. */
+  towards: StopName;
   /** Share of draws in which it falls; null without draws. */
   fallProbability: number | null;
   fallS: number | null;
@@ -48,6 +55,7 @@ export function fallFigures({ nominal, uncertain }: CandidateAssessment, tipMass
   const ofSpeed = tipSpeedMPerS === null ? null : 0.5 * tipMassKg * tipSpeedMPerS ** 2;
   return {
     answer: falls && does !== 'falls' ? 'may-fall' : does,
+    towards: deciding.towards,
     fallProbability: hasDraws ? (drawn?.occursFraction ?? 0) : null,
     fallS: falls ? least(deciding.fallS, drawn?.p10) : null,
     tipSpeedMPerS,

@@ -1,13 +1,15 @@
 import type { CandidateAssessment, LimitOutcome } from '../../assess/assessment.js';
 import type { Band } from '../../assess/certainty.js';
 import { limitName } from '../../assess/criterion-words.js';
+import { unpoweredWords } from '../../assess/unpowered-words.js';
 import type { Dimension } from '../../quantity/dimension.js';
 import { unitOf } from '../../quantity/unit-table.js';
+import { decidingPowerCut } from '../../simulate/outcome.js';
 import type { Results } from '../results.js';
 import { cleanText } from '../words/clean.js';
 import { limitDemand } from '../words/criterion-words.js';
 import { displayReadings } from '../words/figures.js';
-import { endReasonWords, lockingWords, unpoweredWords } from '../words/outcome-words.js';
+import { endReasonWords, lockingWords } from '../words/outcome-words.js';
 import { type ExportedOutcome, exportedOutcomes } from './exported-outcomes.js';
 
 /** A cell for a spreadsheet: a number stays one; null is blank. */
@@ -43,7 +45,8 @@ export function exportTable(results: Results): ExportTable {
   };
 }
 
-function candidateColumns({ certainty }: Results): Column[] {
+function candidateColumns({ certainty, study }: Results): Column[] {
+  const { kind } = study.feature;
   const drawn = ({ id }: CandidateAssessment) => certainty?.candidates[id];
   return [
     { header: 'rank', cell: ({ rank }) => rank },
@@ -59,7 +62,7 @@ function candidateColumns({ certainty }: Results): Column[] {
       header: 'run ends by',
       cell: ({ nominal }) => (nominal.endReason ? endReasonWords[nominal.endReason] : null),
     },
-    { header: 'without power', cell: ({ nominal }) => unpoweredWords(nominal) },
+    { header: 'without power', cell: ({ nominal }) => unpoweredWords(decidingPowerCut(nominal), kind) },
     { header: 'its gears', cell: ({ nominal }) => lockingWords[nominal.locking] },
     { header: 'fits its space', cell: ({ nominal }) => yesNo(nominal.fits) },
   ];

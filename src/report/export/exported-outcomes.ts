@@ -77,7 +77,7 @@ function tipSpeedMPerS(nominal: Nominal): number | null {
   return decidingPowerCut(nominal).tipSpeedMPerS;
 }
 
-function fallEnergyJ(nominal: Nominal): number | null {
-  const { stays, impactEnergyJ } = decidingPowerCut(nominal);
-  return stays ? 0 : impactEnergyJ;
+/** 0 where it stays or gives way slowly, as in the draws. */
+function fallEnergyJ(nominal: Nominal): number {
+  return decidingPowerCut(nominal).impactEnergyJ ?? 0;
 }

@@ -1,7 +1,9 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
+import { goesTo, unpoweredWords } from '../../assess/unpowered-words.js';
 import type { Finding } from '../../drives/finding.js';
 import { driveTypes } from '../../drives/registry.js';
 import type { DriveSheet } from '../../drives/sheet.js';
+import { decidingPowerCut } from '../../simulate/outcome.js';
 import type { Provenance } from '../../study/provenance.js';
 import { bandOf, type ReportContext } from '../context.js';
 import type { Block, Fact } from '../document.js';
@@ -25,7 +27,6 @@ import {
   inputName,
   lockingWords,
   noRuntimeReason,
-  unpoweredWords,
   withCurrency,
 } from '../words/outcome-words.js';
 import { cautionLine } from './cautions.js';
@@ -73,11 +74,13 @@ function candidateValues(context: ReportContext, candidate: CandidateAssessment)
 
 /** What it does without power by the nominal figures, and how often it falls in the draws where that is not the same. */
 function unpoweredValue(context: ReportContext, candidate: CandidateAssessment): string {
-  const does = unpoweredWords(candidate.nominal);
+  const powerCut = decidingPowerCut(candidate.nominal);
+  const { kind } = context.assessment.study.feature;
+  const does = unpoweredWords(powerCut, kind);
   const share = bandOf(candidate, 'fallS')?.occursFraction ?? 0;
-  return does === 'falls' || share < 0.005
-    ? does
-    : context.phrases('unpowered-may-fall', { does, share: probability(share) });
+  if (powerCut.fallS !== null || share < 0.005) return does;
+  const falls = goesTo(powerCut.towards, kind);
+  return context.phrases('unpowered-may-fall', { does, falls, share: probability(share) });
 }
 
 /** Where the figures come from, with the maker's own note; empty when nobody said. */

@@ -1,4 +1,5 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
+import { goesTo } from '../../assess/unpowered-words.js';
 import { decidingPowerCut, type PowerCutOutcome } from '../../simulate/outcome.js';
 import { bandOf, type ReportContext } from '../context.js';
 import type { TableBlock, TableCell } from '../document.js';
@@ -8,7 +9,7 @@ import { lockingWords } from '../words/outcome-words.js';
 import { candidateTable } from './candidate-table.js';
 import { cell, figureColumn, wordColumn } from './cells.js';
 
-/** Every candidate when the power goes at the highest hold: leads open, leads shorted, and which of them decides. */
+/** Every candidate when the power goes at the hold it leaves hardest: leads open, leads shorted, and which of them decides. */
 export function powerCutsTable(context: ReportContext): TableBlock {
   const hasDraws = context.assessment.certainty !== null;
   const { unit } = context.units.speed;
@@ -27,9 +28,18 @@ export function powerCutsTable(context: ReportContext): TableBlock {
       ...(hasDraws ? [figureColumn('Falls in', '% of draws', 1)] : []),
     ],
     cells: (candidate) => powerCutCells(context, candidate, hasDraws),
-    note: context.phrases('power-cut-note'),
+    note: [
+      context.phrases('power-cut-note'),
+      ...(anyUpwards(context) ? [context.phrases('power-cut-upwards')] : []),
+    ].join(' '),
   });
 }
+
+/** Whether any candidate lands on the upper stop. */
+const anyUpwards = ({ candidates }: ReportContext): boolean =>
+  candidates.some(({ nominal: { powerCut } }) =>
+    [powerCut, powerCut.shorted].some(({ fallS, towards }) => fallS !== null && towards === 'upper'),
+  );
 
 function powerCutCells(
   context: ReportContext,
@@ -47,10 +57,10 @@ function powerCutCells(
 }
 
 function fallCells({ units }: ReportContext, state: PowerCutOutcome): TableCell[] {
-  if (state.stays && state.impactEnergyJ === null) return [{ ...cell('stays', 'good'), span: 3 }];
-  if (state.fallS === null && state.impactEnergyJ === null) return [{ ...cell('sinks, no fall'), span: 3 }];
+  if (state.stays) return [{ ...cell('stays', 'good'), span: 3 }];
+  if (state.fallS === null) return [{ ...cell('sinks, no fall'), span: 3 }];
   return [
-    cell(number(state.fallS, 2)),
+    cell(`${number(state.fallS, 2)}${state.towards === 'upper' ? ' up' : ''}`),
     cell(units.speed.show(state.tipSpeedMPerS)),
     cell(number(state.impactEnergyJ, 2)),
   ];
@@ -88,11 +98,11 @@ export function contactTable(context: ReportContext): TableBlock {
 }
 
 /** Fall of one candidate in a few words: `falls in 0.77 s and lands at 4 m/s with 1.27 J` or `stays`. */
-export function fallWords({ units }: ReportContext, { nominal }: CandidateAssessment): string {
-  const { stays, fallS, tipSpeedMPerS, impactEnergyJ } = decidingPowerCut(nominal);
+export function fallWords({ units, assessment }: ReportContext, { nominal }: CandidateAssessment): string {
+  const { stays, fallS, tipSpeedMPerS, impactEnergyJ, towards } = decidingPowerCut(nominal);
   if (stays) return 'stays up';
   const speed = withReading(tipSpeedMPerS, units.speed);
   const [fall, energy] = [duration(fallS), withReading(impactEnergyJ, 'joules')];
   if ([fall, speed, energy].includes(none)) return 'sinks';
-  return `falls in ${fall} and lands at ${speed} with ${energy}`;
+  return `${goesTo(towards, assessment.study.feature.kind)} in ${fall} and lands at ${speed} with ${energy}`;
 }

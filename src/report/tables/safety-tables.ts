@@ -1,4 +1,5 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
+import { positionOf } from '../../assess/figures.js';
 import { displaySystems } from '../../quantity/display-units.js';
 import { formatQuantity } from '../../quantity/format.js';
 import type { PowerCutOutcome } from '../../simulate/outcome.js';
@@ -11,10 +12,11 @@ import { cell, figureColumn, groupRow, row, wordColumn } from './cells.js';
 import { type FigureRow, figure, words } from './figure-table.js';
 import type { OutcomeGroup } from './outcome-groups.js';
 
-/** What happens when the power goes at the highest hold, with both states of the motor leads. */
+/** What happens when the power goes at the hold that is told, with both states of the motor leads. */
 export function powerCutTable(context: ReportContext, { nominal }: CandidateAssessment): TableBlock {
   const { units, phrases } = context;
-  const moving = context.assessment.study.feature.kind === 'hinge' ? 'Tip' : 'Speed';
+  const isHinge = context.assessment.study.feature.kind === 'hinge';
+  const moving = isHinge ? 'Tip' : 'Speed';
   const states = [nominal.powerCut, nominal.powerCut.shorted];
   const deciding = states[nominal.powerCut.decides === 'shorted' ? 1 : 0];
   const line = (name: string, show: (state: PowerCutOutcome) => string, unit = ''): TableRow =>
@@ -23,11 +25,14 @@ export function powerCutTable(context: ReportContext, { nominal }: CandidateAsse
     line(name, (state) => reading.show(state[key] as number | null), reading.unit);
   const yes = (value: boolean): string => (value ? 'yes' : 'no');
   const rows = [
-    groupRow('Power cut at the highest hold'),
+    groupRow(`Power cut at ${positionOf(deciding!.fromPosition, isHinge)}`),
     row(cell('Motor leads', 'muted'), cell('open', 'muted'), cell('shorted', 'muted'), cell('')),
     line('This one decides', (state) => yes(state === deciding)),
-    line('Stays up', (state) => yes(state.stays)),
+    line('Stays at every hold', (state) => yes(state.stays)),
     line('Stays when shaken', (state) => yes(state.staysWhenShaken)),
+    ...(states.some(({ towards }) => towards === 'upper')
+      ? [line('Pulled to the stop', (state) => state.towards)]
+      : []),
     read('Falls to the stop in', 'fallS', readings.seconds),
     read(`${moving} at the stop`, 'tipSpeedMPerS', units.speed),
     read(`${moving} at most`, 'largestTipSpeedMPerS', units.speed),

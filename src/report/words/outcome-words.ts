@@ -1,12 +1,7 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
 import { limitName } from '../../assess/criterion-words.js';
 import { listed } from '../../assess/figures.js';
-import {
-  decidingPowerCut,
-  type EndReason,
-  type LockingClass,
-  type NominalOutcome,
-} from '../../simulate/outcome.js';
+import type { EndReason, LockingClass, NominalOutcome } from '../../simulate/outcome.js';
 import type { Provenance } from '../../study/provenance.js';
 import { counted, joined } from './figures.js';
 
@@ -26,13 +21,6 @@ export const lockingWords: Record<LockingClass, string> = {
   'holds-at-rest': 'lock at rest only',
   'does-not-hold': 'do not lock',
 };
-
-/** What a drive does when the power is cut at the highest hold: its own state of the leads, shaken where it is worn. */
-export function unpoweredWords(nominal: NominalOutcome): 'stays' | 'falls' | 'gives way slowly' {
-  const { stays, fallS } = decidingPowerCut(nominal);
-  if (stays) return 'stays';
-  return fallS === null ? 'gives way slowly' : 'falls';
-}
 
 /** Which figure of the hold current the result uses. */
 export const holdCurrentWords: Record<NominalOutcome['holdCurrentUsed'], string> = {

@@ -1,27 +1,34 @@
 import { driveParameters } from '../../drives/drive-parameters.js';
 import type { DriveType } from '../../drives/drive-type.js';
 import { driveTypes } from '../../drives/registry.js';
-import { fall } from '../../physics/fall.js';
-import { type CouplingParameters, driveEffortAtRest, driveEffortPushing } from '../../physics/linkage.js';
+import { type CouplingParameters, driveEffortPushing } from '../../physics/linkage.js';
+import type { Cue } from '../../study/show.js';
 import type { Candidate, Study } from '../../study/study.js';
 import { bodyMassKg, costMoney, driveCountOf } from '../burdens.js';
 import { busOf } from '../bus.js';
 import { prepareCandidate } from '../candidate.js';
 import type { CandidateModel } from '../candidate-model.js';
-import { isSure, positionFailures } from '../failures.js';
-import { holdCorrectionRatio, lockingClass, unpoweredHoldHonoured } from '../hold.js';
+import { isSure, positionFailures, restsStay } from '../failures.js';
+import { firstHoldPosition, heldPositions, restPositions } from '../held-poses.js';
+import {
+  holdCorrectionRatio,
+  type LargestHold,
+  lockingClass,
+  noHold,
+  takeHold,
+  unpoweredHoldHonoured,
+} from '../hold.js';
 import { checkLinkage } from '../linkage-check.js';
 import { featureMassKg, heatBounceFraction, loadOf } from '../mechanics.js';
+import type { LockingClass } from '../outcome.js';
 import { regulatorHeadroomV } from '../pack-model.js';
-import { leastShakenEfficiency, staysUnpowered } from '../power-cut.js';
+import { landingEnergyJ, letGo } from '../power-cut.js';
 import { crushDistanceM, pushAt } from '../push.js';
 import { startUpCurrentA } from '../start-up.js';
 import { thermalOf } from '../thermal-model.js';
 import { largestMargin } from '../torque-margin.js';
 import {
-  type CueGeometry,
   cueGeometry,
-  holdPositions,
   type PoseGeometry,
   type RangeGeometry,
   rangeGeometry,
@@ -35,8 +42,8 @@ import { QuickHeat } from './quick-heat.js';
 import type { PackDraw } from './quick-run-down.js';
 import { QuickRunDown } from './quick-run-down.js';
 
-/** Steps of the fall: five digits with open leads, three with joined ones. */
-const fallSteps = 12;
+/** Steps of the fall: joined leads let it sink for so long that where it is slowest takes more of them. */
+const fallSteps = { open: 12, shorted: 48 };
 
 const lockingCodes = { 'does-not-hold': 0, 'holds-at-rest': 1, 'holds-when-shaken': 2 } as const;
 
@@ -44,7 +51,6 @@ const lockingCodes = { 'does-not-hold': 0, 'holds-at-rest': 1, 'holds-when-shake
 export class CandidateKernel {
   private readonly type: DriveType;
   private readonly coupling: CouplingParameters;
-  private readonly loopGeometry: CueGeometry;
   private readonly heldPoses: PoseGeometry[];
   private readonly range: RangeGeometry;
   private readonly leadIn: CueLoads;
@@ -57,8 +63,12 @@ export class CandidateKernel {
   private readonly model: CandidateModel;
   private readonly linkagePossible: boolean;
   private readonly positionsPossible: boolean;
-  private readonly highestHold: number;
+  /** Every held position, highest first. */
+  private readonly held: number[];
   private readonly firstHold: number;
+  /** Where the list is that has the first hold cue, and which cue of it that is; null where nothing is held. */
+  private readonly endlessHold: { loads: CueLoads; index: number } | null;
+  private readonly rests: number[];
   private readonly heatBounce: number;
 
   /**
@@ -71,18 +81,19 @@ export class CandidateKernel {
     this.type = driveTypes[candidate.kind];
     this.coupling = model.coupling;
     const leadInGeometry = cueGeometry(model, study.show.leadIn);
-    this.loopGeometry = cueGeometry(model, study.show.loop);
-    this.heldPoses = [...leadInGeometry.poses, ...this.loopGeometry.poses].filter(({ held }) => held);
+    const loopGeometry = cueGeometry(model, study.show.loop);
+    this.heldPoses = [...leadInGeometry.poses, ...loopGeometry.poses].filter(({ held }) => held);
     this.range = rangeGeometry(model);
     this.leadIn = emptyCueLoads(study.show.leadIn.length);
     this.loop = emptyCueLoads(study.show.loop.length);
     this.leadInKernel = new CueKernel(leadInGeometry, this.leadIn);
-    this.loopKernel = new CueKernel(this.loopGeometry, this.loop);
+    this.loopKernel = new CueKernel(loopGeometry, this.loop);
     this.runDown = new QuickRunDown(study.show.leadIn.length, study.show.loop.length);
     this.heat = new QuickHeat(study.show.loop.length);
-    const holds = holdPositions(study.show, model.range.highest);
-    this.highestHold = holds.highest;
-    this.firstHold = holds.first;
+    this.held = heldPositions(study.show, model.range.highest);
+    this.firstHold = firstHoldPosition(study.show) ?? model.range.highest;
+    this.rests = restPositions(study);
+    this.endlessHold = firstHoldIn(study.show.leadIn, this.leadIn) ?? firstHoldIn(study.show.loop, this.loop);
     this.heatBounce = heatBounceFraction(study.carrier.activity);
     this.linkagePossible = !checkLinkage(model, candidate.sheet, study.feature).failures.some(isSure);
     this.positionsPossible = !positionFailures(study, model).some(isSure);
@@ -97,7 +108,7 @@ export class CandidateKernel {
    * @param draw index into the columns
    */
   run(study: Study, candidate: Candidate, packDraw: PackDraw, out: Float64Array[], draw: number): void {
-    const model = this.draw(study, candidate);
+    const { model, locking, largestHold } = this.draw(study, candidate);
     const { drive, bus, coupling } = model;
     const { state, loop, leadIn } = this;
     const airK = study.air.temperatureK;
@@ -141,10 +152,10 @@ export class CandidateKernel {
     set('holdPackCurrentA', holdA);
     set('holdPowerW', holdA * bus.packNominalV);
     set('settledHoldWindingK', airK + this.settledHoldRise(model, thermal));
-    const margin = this.effortMargin(model);
-    set('torqueMarginRatio', margin);
-    set('holdEffortRatio', this.largestHold(model) / drive.stallEffort);
-    set('locking', this.lockingCode);
+    const efforts = this.efforts(model);
+    set('torqueMarginRatio', efforts.marginRatio);
+    set('holdEffortRatio', largestHold.stillEffort / drive.stallEffort);
+    set('locking', lockingCodes[locking]);
     this.setHands(model, study, candidate, set);
     set('startUpCurrentA', startUpCurrentA(model, this.type, packDraw.leadOhm) ?? 0);
     set('bodyMassKg', bodyMassKg(study, candidate) ?? Number.NaN);
@@ -152,15 +163,14 @@ export class CandidateKernel {
     set('cost', costMoney(study, candidate) ?? Number.NaN);
     set('reworkTimeS', candidate.sheet.reworkTimeS ?? Number.NaN);
     set('efficiencyClipped', drive.impliedEfficiency > candidate.typical.forwardEfficiencyCeiling ? 1 : 0);
-    const slack = coupling.kind === 'spool' && this.lowestStatic < 0;
-    const possible = moves && holds && this.linkagePossible && this.positionsPossible && !slack;
+    const slack = coupling.kind === 'spool' && efforts.lowestStatic < 0;
+    const rests = restsStay(model, this.rests, study.carrier.worn);
+    const possible = moves && holds && rests && this.linkagePossible && this.positionsPossible && !slack;
     set('feasible', possible ? 1 : 0);
   }
 
-  private lockingCode = 0;
-
-  /** The model of this draw; positions and lever arms stay as they are. */
-  private draw(study: Study, candidate: Candidate): CandidateModel {
+  /** The model of this draw, how it locks, and the most it holds; positions and lever arms stay as they are. */
+  private draw(study: Study, candidate: Candidate): DrawnModel {
     const { sheet, typical } = candidate;
     const { model, type, coupling } = this;
     model.bus = busOf(study.pack, sheet);
@@ -168,36 +178,28 @@ export class CandidateKernel {
     model.load = loadOf(study, sheet);
     model.driveCount = driveCountOf(study, candidate);
     this.state.load(model, study.air.temperatureK);
-    const largest = sheet.backdrivesAtEffort === null ? 0 : this.largestHold(model);
-    const locking = lockingClass(
-      model.drive,
-      type.locksByCalculation,
-      sheet.backdrivesAtEffort,
-      largest,
-      model.load.bounceFraction,
-    );
-    this.lockingCode = lockingCodes[locking];
+    const largestHold = this.largestHold(model);
+    const { backdrivesAtEffort } = sheet;
+    const locking = lockingClass(model.drive, type.locksByCalculation, backdrivesAtEffort, largestHold);
     model.unpoweredHold = !sheet.poweredAtHold && unpoweredHoldHonoured(locking, study.carrier.worn);
     model.holdCorrectionRatio = holdCorrectionRatio(model.drive, sheet);
     model.shakeRatio = sheet.shakeRatio;
-    model.backdrivesAtEffort = sheet.backdrivesAtEffort;
+    model.backdrivesAtEffort = backdrivesAtEffort;
     model.coupling = coupling;
-    return model;
+    return { model, locking, largestHold };
   }
 
-  private largestHold(model: CandidateModel): number {
-    let largest = 0;
-    for (const pose of this.heldPoses) {
-      const still = this.state.still(model, pose.position, pose.cosine, pose.sine);
-      largest = Math.max(largest, Math.abs(driveEffortAtRest(still, pose.ratio, model.coupling)));
+  private largestHold(model: CandidateModel): LargestHold {
+    const largest = noHold();
+    for (const { position, cosine, sine, ratio } of this.heldPoses) {
+      const still = this.state.still(model, position, cosine, sine);
+      takeHold(largest, model, still, this.state.gravity(cosine, sine), ratio);
     }
     return largest;
   }
 
-  private lowestStatic = 0;
-
-  /** Smallest share of effort left over the range, walking and gust included; notes the lowest static effort. */
-  private effortMargin(model: CandidateModel): number {
+  /** Smallest share of effort left over the range, walking and gust included, and the lowest static effort. */
+  private efforts(model: CandidateModel): { marginRatio: number; lowestStatic: number } {
     const { load, drive, bus, coupling } = model;
     const { range, state } = this;
     const available =
@@ -205,27 +207,27 @@ export class CandidateKernel {
       drive.speedConstant *
       (bus.weakV / drive.resistanceOhm - drive.noLoadCurrentA);
     const either = load.frictionEffort + load.gustEffort;
-    let margin = largestMargin;
-    this.lowestStatic = Number.POSITIVE_INFINITY;
+    let marginRatio = largestMargin;
+    let lowestStatic = Number.POSITIVE_INFINITY;
     for (let i = 0; i < rangePointCount; i++) {
       const gravity = state.gravity(range.cosines[i]!, range.sines[i]!);
       const still = state.still(model, range.positions[i]!, range.cosines[i]!, range.sines[i]!);
       const bounce = Math.abs(gravity) * load.bounceFraction;
       const peak = Math.max(still + bounce + either, bounce + either - still);
       const needed = Math.abs(driveEffortPushing(peak, range.ratios[i]!, coupling));
-      if (available / needed < margin) margin = available / needed;
-      if (still < this.lowestStatic) this.lowestStatic = still;
+      if (available / needed < marginRatio) marginRatio = available / needed;
+      if (still < lowestStatic) lowestStatic = still;
     }
-    return margin;
+    return { marginRatio, lowestStatic };
   }
 
   /** Winding above the air if the first hold were held for ever; Infinity when it never settles. */
   private settledHoldRise(model: CandidateModel, thermal: ReturnType<typeof thermalOf>): number {
     if (model.unpoweredHold) return 0;
-    const index = this.loopGeometry.cues.findIndex((cue) => cue.action === 'hold');
-    if (index < 0) return 0;
-    const coolW = this.loop.coolHeatsW[index]!;
-    const slopeWPerK = (this.loop.warmHeatsW[index]! - coolW) / (warmRiseK - coolRiseK);
+    if (this.endlessHold === null) return 0;
+    const { loads, index } = this.endlessHold;
+    const coolW = loads.coolHeatsW[index]!;
+    const slopeWPerK = (loads.warmHeatsW[index]! - coolW) / (warmRiseK - coolRiseK);
     const throughK = thermal.windingToCaseKPerW + thermal.caseToAirKPerW;
     const rise = (throughK * (coolW - slopeWPerK * coolRiseK)) / (1 - throughK * slopeWPerK);
     return throughK * slopeWPerK < 1 ? rise : Number.POSITIVE_INFINITY;
@@ -239,38 +241,35 @@ export class CandidateKernel {
     set: (name: keyof typeof outcomeIndex, value: number) => void,
   ): void {
     const { drive, load, coupling } = model;
-    const stays = staysUnpowered(model, this.highestHold, study.carrier.worn);
     const shorted = candidate.sheet.shortsWhenOff;
-    const falling = stays
-      ? null
-      : fall(
-          load,
-          coupling,
-          {
-            speedConstant: drive.speedConstant,
-            noLoadCurrentA: drive.noLoadCurrentA,
-            backwardEfficiency: Math.max(leastShakenEfficiency, drive.backwardEfficiency),
-            resistanceOhm: drive.resistanceOhm,
-            rotorInertia: drive.rotorInertia,
-            shorted,
-          },
-          this.highestHold,
-          study.feature.lowerStopPosition,
-          fallSteps,
-        );
-    set('fallS', falling === null ? Number.NaN : falling.fallS);
-    set('tipSpeedMPerS', falling === null ? Number.NaN : falling.stopSpeed * load.lengthM);
-    set('fallEnergyJ', falling === null ? 0 : 0.5 * load.inertia * falling.stopSpeed ** 2);
+    const steps = fallSteps[shorted ? 'shorted' : 'open'];
+    const { landing } = letGo(model, this.held, study.carrier.worn, shorted, steps);
+    set('fallS', landing === null ? Number.NaN : landing.fallS);
+    set('tipSpeedMPerS', landing === null ? Number.NaN : landing.stopSpeed * load.lengthM);
+    set('fallEnergyJ', landingEnergyJ(model, landing));
     set(
       'crushForceN',
       (coupling.driveCount * this.range.largestRatio * drive.stallEffort) / crushDistanceM(load),
     );
-    const push = pushAt(model, this.firstHold, this.lockingCode > 0);
+    const push = pushAt(model, this.firstHold);
     set(
       'pushForceN',
       push.downN === null || push.upN === null ? Number.POSITIVE_INFINITY : Math.min(push.downN, push.upN),
     );
   }
+}
+
+/** What one draw makes of a candidate before anything is played. */
+interface DrawnModel {
+  model: CandidateModel;
+  locking: LockingClass;
+  largestHold: LargestHold;
+}
+
+/** The first hold of a list, by its place in the list's loads. */
+function firstHoldIn(cues: readonly Cue[], loads: CueLoads): { loads: CueLoads; index: number } | null {
+  const index = cues.findIndex(({ action }) => action === 'hold');
+  return index < 0 ? null : { loads, index };
 }
 
 /** Outcomes that do not occur when a move cannot be made. */

@@ -1,6 +1,6 @@
 import { speedRatio, speedRatioSlope } from '../../physics/linkage.js';
 import { lawAcceleration, lawPosition, lawVelocity } from '../../physics/motion-law.js';
-import type { Cue, Show } from '../../study/show.js';
+import type { Cue } from '../../study/show.js';
 import type { CandidateModel } from '../candidate-model.js';
 
 /** Intervals of a move, and points on it: both ends and the middle of each interval. */
@@ -133,13 +133,4 @@ export function rangeGeometry(model: CandidateModel): RangeGeometry {
     range.largestRatio = Math.max(range.largestRatio, Math.abs(range.ratios[i]!));
   }
   return range;
-}
-
-/** Highest hold, from which a power cut lets go, and first hold, at which heat and push are asked for. */
-export function holdPositions(show: Show, highestCue: number): { highest: number; first: number } {
-  const holds = [...show.leadIn, ...show.loop].filter((cue) => cue.action === 'hold');
-  return {
-    highest: holds.length > 0 ? Math.max(...holds.map((cue) => cue.fromPosition)) : highestCue,
-    first: holds[0]?.fromPosition ?? highestCue,
-  };
 }

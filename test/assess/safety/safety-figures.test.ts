@@ -26,7 +26,7 @@ function figuresOf(
 
 const stays = {
   ...{ stays: true, staysWhenShaken: true, fallS: null, tipSpeedMPerS: null, largestTipSpeedMPerS: null },
-  ...{ impactEnergyJ: null, tipForceN: null },
+  ...{ fromPosition: 1, towards: 'lower' as const, impactEnergyJ: null, tipForceN: null },
 };
 const staying: NominalOutcome['powerCut'] = { ...stays, decides: 'open', shorted: stays };
 
