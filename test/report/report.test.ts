@@ -82,7 +82,7 @@ describe('the pages after it', () => {
   it('show who cannot move without a runtime and say why', () => {
     const page = report.sections.find((section) => section.title.includes('two-start'))!;
     expect(blocksText(page.blocks)).toContain('No runtime: cannot lift the feature at 0°');
-    expect(blocksText(sectionOf(report, 'why').blocks)).toContain('Without a runtime');
+    expect(blocksText(sectionOf(report, 'why').blocks)).toContain('Left out of the charts of loop and run');
   });
 
   it('join the same caution about several candidates and put the most severe first', () => {

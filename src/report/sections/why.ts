@@ -7,6 +7,7 @@ import { voltageChart, voltageFinding } from '../charts/voltage-chart.js';
 import type { ReportContext } from '../context.js';
 import type { ChartContent, Filling, Values } from '../template/fill-template.js';
 import { counted } from '../words/figures.js';
+import { unplayedWords } from '../words/unplayed.js';
 import { present } from './present.js';
 
 /** Page two: where the energy goes, how the pack falls, what drive and wires bear, how sure the hold current is. */
@@ -35,7 +36,7 @@ export function whySection(context: ReportContext): Filling[] {
     current_finding: currentFinding(context),
     holder_count: counted(positionHolders(context).length, 'drive'),
     hold_measured: measuredHoldWords(context),
-    without_runtime: listed(idle.map((candidate) => candidate.label)),
+    without_runtime: unplayedWords(context, idle),
     protection_advice: advice?.advice ?? '',
   };
   return [{ values, charts: present(charts) }];

@@ -1,7 +1,7 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
 import { countText } from '../../assess/figures.js';
 import { driveTypes } from '../../drives/registry.js';
-import { bandOf, certaintyOf, markedLabel, planOf, type ReportContext } from '../context.js';
+import { bandOf, certaintyOf, markedLabel, planOf, type ReportContext, runtimeBandOf } from '../context.js';
 import type { TableBlock, TableCell, TableColumn, TableRow } from '../document.js';
 import { banded, probability, probabilityNumber } from '../words/bands.js';
 import { joined, none, readings } from '../words/figures.js';
@@ -61,7 +61,7 @@ function rankingColumns(context: ReportContext): RankingColumn[] {
     column(wordColumn('Type', 1.5), ({ type }) => driveTypes[type].label),
     { column: wordColumn('Limits', 2.1), cell: (candidate) => limitsCell(context, candidate) },
     column(figureColumn('Runtime', 'min', 1), (candidate) =>
-      banded(bandOf(candidate, 'runtimeS'), candidate.nominal.runtimeS, 'minutes'),
+      banded(runtimeBandOf(candidate), candidate.nominal.runtimeS, 'minutes'),
     ),
     ...(assessment.day === null
       ? []
