@@ -91,6 +91,23 @@ describe('the pages after it', () => {
     expect(blocksText([cautions[0]!])).toContain('Also: Screw actuator under the neck 268 N');
   });
 
+  it('name in one box only candidates of which the same is true', () => {
+    const warm = (candidate: string, text: string) => ({
+      ...{ code: 'slower-when-warm', severity: 'severe' as const, candidate, figure: '49 °C', text },
+      action: 'Rehearse with a warm drive.',
+    });
+    const among = createAssessment({
+      cautions: [
+        warm('worm-relay', 'With its winding at 52 °C a move can no longer be made.'),
+        warm('screw-strut', 'With its winding at 49 °C a move takes 15 % longer than cold.'),
+        warm('servo-now', 'With its winding at 61 °C a move takes 9 % longer than cold.'),
+      ],
+    });
+    const text = blocksText(sectionOf(buildReport(among, templates, ''), 'cautions').blocks);
+    expect(text).toMatch(/no longer be made\. Rehearse/);
+    expect(text).toMatch(/15 % longer than cold\. Also: Servo as built[^;]* 49 °C\. Rehearse/);
+  });
+
   it('carry every standing caution and the line about codes and licensed practice', () => {
     const text = blocksText(sectionOf(report, 'cautions').blocks);
     for (const word of [
