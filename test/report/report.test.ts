@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Assessment } from '../../src/assess/assessment.js';
 import { buildReport } from '../../src/report/pages.js';
 import { blocksOf, blocksText, documentText, sectionOf } from './document-text.js';
-import { createAssessment, createCandidates } from './fixture.js';
+import { createAssessment, createCandidates, createDrawnAssessment } from './fixture.js';
 import { createStudy } from './fixture-study.js';
 import { readTemplates } from './templates.js';
 import { variants } from './variants.js';
@@ -89,6 +89,11 @@ describe('the pages after it', () => {
     const cautions = blocksOf(sectionOf(report, 'cautions').blocks, 'caution');
     expect(cautions.map((caution) => caution.severity)).toEqual(['severe', 'severe', 'caution', 'note']);
     expect(blocksText([cautions[0]!])).toContain('Also: Screw actuator under the neck 268 N');
+  });
+
+  it('ask nothing about a change that pays for itself where nobody leads', () => {
+    const open = buildReport(createDrawnAssessment({ leader: null }), templates, '');
+    expect(blocksText(sectionOf(open, 'order').blocks)).not.toContain('paid for itself');
   });
 
   it('name in one box only candidates of which the same is true', () => {
