@@ -1,6 +1,7 @@
 import type { Motion } from '../drives/sheet.js';
 import { zeroCelsiusK } from '../quantity/exact.js';
 import { formatNumber, formatQuantity, formatValue } from '../quantity/format.js';
+import { longestRunS } from '../simulate/run-down.js';
 
 /** Figures as the sentences of the assessment write them: the unit a person reads, three digits that count. */
 
@@ -22,7 +23,9 @@ export const joules = (energyJ: number): string => formatValue(energyJ, 'J');
 export const wattHours = (energyJ: number): string => formatValue(energyJ, 'Wh');
 export const milliseconds = (timeS: number): string => formatValue(timeS, 'ms');
 export const frequency = (frequencyHz: number): string => formatQuantity(frequencyHz, 'frequency');
-export const minutes = (timeS: number): string => `${Math.round(timeS / 60)} min`;
+/** Minutes; a run as long as the longest that is followed has only not ended by then. */
+export const minutes = (timeS: number): string =>
+  timeS < longestRunS ? `${Math.round(timeS / 60)} min` : `over ${longestRunS / 3600} h`;
 export const hours = (timeS: number): string => formatValue(timeS, 'h');
 export const percent = (fraction: number): string => `${Math.round(fraction * 100)} %`;
 export const celsius = (temperatureK: number): string => `${Math.round(temperatureK - zeroCelsiusK)} °C`;

@@ -23,6 +23,8 @@ describe('a figure', () => {
     [5760, '96 min'],
     [10920, '182 min'],
     [39900, '11 h 05 min'],
+    // The longest run that is followed: it has not ended by then.
+    [2592000, 'over 720 h'],
     [null, '–'],
     [Number.NaN, '–'],
   ])('of time %s s reads %s', (value, text) => {

@@ -65,7 +65,7 @@ export function gain(
 
 /** A plus sign before what is above nothing, but for what reads as nothing: the sign is that of the figure shown. */
 function signed(text: string, point: number | null | undefined): string {
-  const isNothing = text === none || /^0(?:\.0*)?(?![\d.])/.test(text);
+  const isNothing = text === none || text.startsWith('>') || /^0(?:\.0*)?(?![\d.])/.test(text);
   return !isNothing && point! > 0 ? `+${text}` : text;
 }
 
