@@ -1,6 +1,7 @@
 import type { Motion } from '../drives/sheet.js';
 import { zeroCelsiusK } from '../quantity/exact.js';
 import { formatNumber, formatQuantity, formatValue } from '../quantity/format.js';
+import { longestRunS } from '../simulate/run-down.js';
 
 /** Figures as the sentences of the assessment write them: the unit a person reads, three digits that count. */
 
@@ -27,8 +28,9 @@ export const wattHours = (energyJ: number): string => formatValue(energyJ, 'Wh')
 export const milliseconds = (timeS: number): string => formatValue(timeS, 'ms');
 /** Hz below 1 kHz, else kHz. */
 export const frequency = (frequencyHz: number): string => formatQuantity(frequencyHz, 'frequency');
-/** Time in s, shown in whole minutes. */
-export const minutes = (timeS: number): string => `${Math.round(timeS / 60)} min`;
+/** Time in s, shown in whole minutes; a run as long as the longest that is followed has only not ended by then. */
+export const minutes = (timeS: number): string =>
+  timeS < longestRunS ? `${Math.round(timeS / 60)} min` : `over ${longestRunS / 3600} h`;
 /** Time in s, shown in hours. */
 export const hours = (timeS: number): string => formatValue(timeS, 'h');
 /** Share of one, shown in whole percent. */

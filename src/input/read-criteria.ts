@@ -98,5 +98,11 @@ function readScale(
     reading.report(reading.at('worth_1_at'), say.worthFlat(id, shown));
     return null;
   }
+  const rises = worthFull > worthless;
+  if (rises !== (facts.direction === 'at-least')) {
+    const better = facts.direction === 'at-least' ? 'more' : 'less';
+    const shown = formatQuantity(worthFull, facts.dimension!);
+    reading.report(reading.at('worth_1_at'), say.worthAgainstDirection(id, shown, better));
+  }
   return { worthless, worthFull, note: '' };
 }

@@ -1,5 +1,6 @@
 import * as say from '../problem/show-messages.js';
 import type { Report } from '../problem/trouble.js';
+import { formatNumber } from '../quantity/format.js';
 import type { FeatureKind } from '../study/feature.js';
 import type { Cue } from '../study/show.js';
 import { showFields } from '../study/show-fields.js';
@@ -68,5 +69,8 @@ function checkCue(
   const lights = reading.number('lightsFraction');
   const cell = row.cells.get('lights');
   if (lights !== null && cell !== undefined && lights > 0 && lights <= 0.01 && !cell.text.includes('%'))
-    report(cell.place, say.lightsTooLow(cell.text, formatSi(lights, showFields('hinge')[5]!)));
+    report(
+      cell.place,
+      say.lightsTooLow(cell.text, formatSi(lights, showFields('hinge')[5]!), formatNumber(lights * 1e4)),
+    );
 }

@@ -1,6 +1,6 @@
 import * as sayFile from '../problem/file-messages.js';
 import { inFileOrder } from '../problem/format-issue.js';
-import type { Result } from '../problem/issue.js';
+import type { Issue, Result } from '../problem/issue.js';
 import { nearestName } from '../problem/nearest-name.js';
 import { unknownReference } from '../problem/study-messages.js';
 import type { Report } from '../problem/trouble.js';
@@ -9,7 +9,7 @@ import { criterionFields, measuredFields } from '../study/choosing-fields.js';
 import type { FeatureKind } from '../study/feature.js';
 import { studyColumns } from '../study/fields.js';
 import { dayFields, showFields } from '../study/show-fields.js';
-import type { Study } from '../study/study.js';
+import type { Study, UnlikelyFigure } from '../study/study.js';
 import { loadFields, packFields } from '../study/supply-fields.js';
 import { buildStudy } from './build-study.js';
 import { applyChanges, type Change, changeOf, changesFile } from './changes.js';
@@ -59,7 +59,14 @@ export function readStudy(
   const missing = fileRoles.map(({ file }) => file).filter((file) => !order.includes(file));
   const issues = inFileOrder([...assumptions.issues, ...collector.issues], [...order, ...missing]);
   if (study === null || issues.some(({ severity }) => severity === 'error')) return { ok: false, issues };
-  return { ok: true, value: study(), issues };
+  const unlikely = issues.filter(({ code }) => code === 'implausible').map(unlikelyFigure);
+  return { ok: true, value: { ...study(), ...(unlikely.length > 0 && { unlikely }) }, issues };
+}
+
+/** A report is read by who never saw the warnings: what they question goes with the study. */
+function unlikelyFigure({ file, line, column, message }: Issue): UnlikelyFigure {
+  const place = [line === null ? file : `${file}:${line}`, column].filter((part) => part !== null).join(' ');
+  return { place, message };
 }
 
 /** Columns of each file, for its header. */

@@ -56,6 +56,17 @@ export function limitAgainstDirection(criterion: string, received: string, usual
   );
 }
 
+/** A scale that makes the worse end of a criterion worth everything. */
+export function worthAgainstDirection(criterion: string, received: string, better: string): Trouble {
+  return warningOf(
+    'worth-against-direction',
+    received,
+    better,
+    `worth_1_at of ${criterion} lies on its worse side: ${better} is usually better`,
+    'are worth_0_at and worth_1_at exchanged? If it is meant so, nothing needs to be done',
+  );
+}
+
 /** A limit on a yes-or-no criterion that is neither. */
 export function limitNotYes(criterion: string, received: string): Trouble {
   return errorOf(

@@ -122,13 +122,13 @@ export function spreadNotUsed(column: string, received: string): Trouble {
   );
 }
 
-/** Levels between nothing and one per cent: meant as a share? */
-export function lightsTooLow(received: string, shown: string): Trouble {
+/** Levels between nothing and one per cent: meant as the share `meant`, in per cent? */
+export function lightsTooLow(received: string, shown: string, meant: string): Trouble {
   return warningOf(
     'implausible',
     received,
     'per cent, 0 to 100',
     `lights are written in per cent: “${quoted(received)}” is ${shown}`,
-    'write 60 for 60 per cent',
+    `write ${meant} for ${meant} per cent`,
   );
 }

@@ -97,12 +97,28 @@ export function missingUnit(received: string, number: string, quantity: string, 
 
 /** Text after the number that is no known unit. */
 export function unknownUnit(received: string, unit: string, quantity: string, likely: string[]): Trouble {
+  const bare = `${quantity} as a bare number`;
+  const voltage = /^(.*?)\s*(?:\bat|@)\s*(\d[\d.,]*\s*V)$/i.exec(unit);
+  const usual = likely.length > 0 ? `for ${quantity}, use ${listed(likely)}` : `write ${bare}`;
   return errorOf(
     'unknown-unit',
     received,
-    `${quantity} in ${listed(likely)}`,
+    likely.length > 0 ? `${quantity} in ${listed(likely)}` : bare,
     `“${quoted(unit)}” in “${quoted(received)}” is not a unit the tool knows`,
-    likely.length > 0 ? `for ${quantity}, use ${listed(likely)}` : `write ${quantity} as a bare number`,
+    voltage === null
+      ? usual
+      : `the voltage of a listing has a column of its own: write ${quoted(voltage[2]!)} in rated_voltage`,
+  );
+}
+
+/** A sum with its currency behind: that is said once, for the whole study. */
+export function currencyInCell(received: string, currency: string): Trouble {
+  return errorOf(
+    'unknown-unit',
+    received,
+    'a sum of money as a bare number',
+    `“${quoted(received)}” has a currency behind the sum`,
+    `leave “${quoted(currency)}” out: all sums are in the currency of study.csv; name it there if it is blank`,
   );
 }
 

@@ -171,6 +171,7 @@ class Reader {
     if (found.length === 0) {
       if (/^-\s?\d/.test(text) || isDateText(this.normal))
         throw new Unreadable(say.malformedSpread(this.text));
+      if (dimension === 'money') throw new Unreadable(say.currencyInCell(this.text, text));
       throw new Unreadable(say.unknownUnit(this.text, text, dimensionPhrase(dimension), likely));
     }
     const fitting = found.find((unit) => unit.dimension === dimension);

@@ -95,6 +95,19 @@ export function bandOf(candidate: CandidateAssessment, outcome: OutcomeName): Ba
   return candidate.uncertain[outcome] ?? null;
 }
 
+/** A range that stands for fewer draws than this would pass for what the candidate does. */
+const leastRunningShare = 0.5;
+
+/**
+ * Band of the runtime; null without draws, and where by the nominal figures and in most draws there is no run: what
+ * runs in one draw of a hundred has no runtime.
+ */
+export function runtimeBandOf(candidate: CandidateAssessment): Band | null {
+  const band = bandOf(candidate, 'runtimeS');
+  const runs = candidate.nominal.runtimeS !== null || (band?.occursFraction ?? 0) >= leastRunningShare;
+  return runs ? band : null;
+}
+
 /** What the draws say about one candidate; null without draws. */
 export function certaintyOf(context: ReportContext, { id }: CandidateAssessment): CandidateCertainty | null {
   return context.assessment.certainty?.candidates[id] ?? null;

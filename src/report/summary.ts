@@ -10,6 +10,7 @@ import {
   type ReportContext,
   type ReportWishes,
   reportContext,
+  runtimeBandOf,
 } from './context.js';
 import { packsForTheDay } from './tables/ranking-table.js';
 import type { Templates } from './template/template-error.js';
@@ -152,7 +153,7 @@ function worstCaution(raised: Caution[]): Caution | null {
 function summaryRow(context: ReportContext, candidate: ReportContext['candidates'][number]): SummaryRow {
   const { nominal } = candidate;
   const certainty = certaintyOf(context, candidate);
-  const runtime = banded(bandOf(candidate, 'runtimeS'), nominal.runtimeS, 'minutes');
+  const runtime = banded(runtimeBandOf(candidate), nominal.runtimeS, 'minutes');
   return {
     rank: String(candidate.rank),
     candidate: candidate.label,

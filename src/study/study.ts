@@ -66,4 +66,14 @@ export interface Study {
   provenance: Provenance[];
   /** What was tried; left out where the study is taken as it stands in the files. */
   tried?: TriedChange[];
+  /** Figures far outside what is usual, which may be slips of the unit; left out where there are none. */
+  unlikely?: UnlikelyFigure[];
+}
+
+/** A figure that was read as written and that hardly can be meant. */
+export interface UnlikelyFigure {
+  /** Where it stands: `packs.csv:2 capacity`. */
+  place: string;
+  /** What it is read as, and what is usual. */
+  message: string;
 }

@@ -214,6 +214,17 @@ describe('cautions from the numbers', () => {
     expect(raised('locking-not-a-brake', { nominal, study: { carrier } })).toBeDefined();
   });
 
+  it.each([
+    ['tell what a warm winding does', 350, ['slower-when-warm']],
+    ['tell nothing of what a burnt one does', 657, []],
+  ])('%s', (_, windingTemperatureK, codes) => {
+    const message = 'With its winding warm a move can no longer be made.';
+    const findings = [{ code: 'slower-when-warm', severity: 'note' as const, field: null, message }];
+    const found = cautions({ nominal: { windingTemperatureK }, run: { findings } });
+    expect(found.map(({ code }) => code).filter((code) => code.endsWith('-when-warm'))).toEqual(codes);
+    expect(found.some(({ action }) => action.startsWith('Rehearse'))).toBe(codes.length > 0);
+  });
+
   it('compare the time to the winding limit with the longest hold of the show', () => {
     const cue = (durationS: number) => plainCue({ fromPosition: 0.5, durationS });
     const show = { leadIn: [], loop: [cue(40), cue(30)] };

@@ -40,6 +40,14 @@ const cases: BrokenCase[] = [
     hint: 'two different',
   },
   {
+    title: 'a scale on which the worse is worth more',
+    files: criteria('body_mass,4,200 g,600 g,'),
+    code: 'worth-against-direction',
+    severity: 'warning',
+    ...at(2, 'worth_1_at'),
+    hint: 'exchanged',
+  },
+  {
     title: 'a scale of another dimension',
     files: criteria('body_mass,4,2 N,0 kg,'),
     code: 'unit-of-another-dimension',

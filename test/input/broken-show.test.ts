@@ -115,7 +115,7 @@ const cases: BrokenCase[] = [
     code: 'implausible',
     severity: 'warning',
     ...at(2, 'lights'),
-    hint: '60 per cent',
+    hint: 'write 80 for 80 per cent',
   },
   {
     title: 'lights above full',

@@ -67,6 +67,13 @@ const cases: BrokenCase[] = [
     hint: 'kg·cm, N·m or oz·in',
   },
   {
+    title: 'the voltage of a listing behind a figure',
+    files: torque('35 kg·cm at 12 V'),
+    code: 'unknown-unit',
+    ...atTorque,
+    hint: 'write 12 V in rated_voltage',
+  },
+  {
     title: 'words in place of a number',
     files: mass('heavy'),
     code: 'not-a-number',

@@ -199,3 +199,32 @@ describe('the file', () => {
     expect(count(/^q$/gm)).toBe(count(/^Q$/gm));
   });
 });
+
+describe('rows that go over to another page', { timeout: 120_000 }, () => {
+  it('of a table are never one alone', async () => {
+    const alone: number[] = [];
+    let parted = 0;
+    for (let rows = 30; rows <= 60; rows++) {
+      const pages = pdfPages((await plain(documentOf(tableOf(rows)))).bytes);
+      const [, second] = pages.map((text) => text.match(/row \d+/g)?.length ?? 0);
+      if (second !== undefined) parted++;
+      if (second === 1) alone.push(rows);
+    }
+    expect(parted).toBeGreaterThan(0);
+    expect(alone).toEqual([]);
+  });
+
+  it('are all of a few facts, with their heading', async () => {
+    const items = Array.from({ length: 12 }, (_, index) => ({ label: `fact ${index}`, value: 'x' }));
+    for (let above = 36; above <= 60; above += 2) {
+      const filler = Array.from({ length: above }, () => paragraph('above'));
+      const heading = { kind: 'heading' as const, level: 3 as const, text: 'As listed', id: 'a' };
+      const document = documentOf(...filler, heading, { kind: 'facts', columns: 3, items });
+      const counts = pdfPages((await plain(document)).bytes).map((text) => [
+        /As listed/.test(text),
+        text.match(/fact \d+/g)?.length ?? 0,
+      ]);
+      expect(counts.filter(([, count]) => count !== 0)).toEqual([[true, 12]]);
+    }
+  });
+});

@@ -4,7 +4,7 @@ import { spreadApart } from '../../src/report/charts/spread-apart.js';
 import type { ChartBlock } from '../../src/report/index.js';
 import { buildReport } from '../../src/report/pages.js';
 import { bestTurn, tightest } from '../../src/report/tables/fit-table.js';
-import { blocksOf } from './document-text.js';
+import { blocksOf, blocksText, sectionOf } from './document-text.js';
 import { createAssessment, createDrawnAssessment } from './fixture.js';
 import { readTemplates } from './templates.js';
 
@@ -76,18 +76,51 @@ describe('charts with draws', () => {
     expect(rowsOf(chartNamed('voltage-over-discharge', plain), 'area')).toEqual([]);
   });
 
-  it('start every rung of the ladder at the score of today and show the range of its gain', () => {
+  it('draw no run of which the simulation kept no voltages, and say when it ends', () => {
+    const none = { timesS: [], lowestVoltagesV: [], meanVoltagesV: [], socFractions: [] };
+    const long = {
+      ...assessment,
+      certainty: { ...assessment.certainty!, runDownBands: [] },
+      candidates: assessment.candidates.map((one) => ({ ...one, series: { ...one.series, runDown: none } })),
+    };
+    const why = sectionOf(buildReport(long, templates, ''), 'why');
+    expect(blocksOf(why.blocks, 'chart').map(({ name }) => name)).not.toContain('voltage-over-discharge');
+    expect(blocksText(why.blocks)).toMatch(
+      /What ends the run on one pack\?\nToo long a run to draw.*182 min, reserve reached/,
+    );
+  });
+
+  it('give the bar of a candidate alone as much room as one of several has', () => {
+    const barHeight = (count: number) => {
+      const candidates = assessment.candidates.slice(0, count);
+      const alone = buildReport({ ...assessment, candidates }, templates, '');
+      const charts = alone.sections.flatMap((section) => blocksOf(section.blocks, 'chart'));
+      return chartNamed('energy-per-loop', charts).aspectRatio;
+    };
+    // Below axis and legend a row has what a further one adds.
+    expect(barHeight(1)).toBeGreaterThan(0.1);
+    expect(barHeight(2) - barHeight(1)).toBeCloseTo(0.027, 9);
+  });
+
+  it('show of every rung of the ladder the gain over today, with its range', () => {
     const rows = rowsOf(chartNamed('lesser-changes'), 'bar');
-    const { before } = assessment.lesserChangesFrom!;
     assessment.lesserChanges.forEach(({ gainBands }, index) => {
       const { p10, median, p90 } = gainBands!.score!;
       expect(rows[index]).toMatchObject({
-        from: before.score,
-        score: before.score + median,
-        low: before.score + p10,
-        high: before.score + p90,
+        ...{ from: 0, score: median, low: p10, high: p90 },
       });
     });
+  });
+
+  it('read no score off above the whole, however much a change gains in the draws', () => {
+    const lesserChanges = assessment.lesserChanges.map((change) => ({
+      ...change,
+      gainBands: { ...change.gainBands!, score: { p10: 0.2, median: 0.9, p90: 0.95, occursFraction: 1 } },
+    }));
+    const drawn = buildReport({ ...assessment, lesserChanges }, templates, '');
+    const charts = drawn.sections.flatMap((section) => blocksOf(section.blocks, 'chart'));
+    for (const { note } of rowsOf(chartNamed('lesser-changes', charts), 'bar'))
+      expect(note).toMatch(/^\+0\.90,/);
   });
 
   it('fill every row of the rank acceptability from 0 to 100', () => {

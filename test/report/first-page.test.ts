@@ -3,7 +3,7 @@ import { renderJson } from '../../src/render/json/render-json.js';
 import { toResults } from '../../src/report/index.js';
 import { buildReport } from '../../src/report/pages.js';
 import { blocksOf, blocksText, sectionOf } from './document-text.js';
-import { createDrawnAssessment } from './fixture.js';
+import { createAssessment, createDrawnAssessment } from './fixture.js';
 import { readTemplates } from './templates.js';
 
 const assessment = createDrawnAssessment();
@@ -35,6 +35,24 @@ function isInResults(printed: string): boolean {
   const decimals = printed.split('.')[1]?.length ?? 0;
   return numbers.some((value) => factors.some((factor) => (value * factor).toFixed(decimals) === printed));
 }
+
+describe('a figure that hardly can be meant', () => {
+  const doubt = { place: 'packs.csv:2 capacity', message: '“2200 Ah” is 2200 Ah; usual is 0.05–100 Ah' };
+  const textWith = (unlikely?: (typeof doubt)[]): string => {
+    const plain = createAssessment();
+    const study = { ...plain.study, ...(unlikely && { unlikely }) };
+    const report = buildReport({ ...plain, study }, readTemplates(), '');
+    return blocksText(report.sections[0]!.blocks);
+  };
+
+  it('is named on page one', () => {
+    expect(textWith([doubt])).toContain(
+      '1 figure looks unlikely: packs.csv:2 capacity: “2200 Ah” is 2200 Ah; usual is 0.05–100 Ah.',
+    );
+    expect(textWith([doubt, doubt, doubt, doubt])).toMatch(/4 figures look unlikely: .*; 2 more, which/);
+    expect(textWith()).not.toContain('unlikely');
+  });
+});
 
 describe('the first page of a report with draws', () => {
   it('carries no figure that is not in results.json', () => {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Assessment } from '../../src/assess/assessment.js';
 import { buildReport } from '../../src/report/pages.js';
 import { blocksOf, blocksText, documentText, sectionOf } from './document-text.js';
-import { createAssessment, createCandidates } from './fixture.js';
+import { createAssessment, createCandidates, createDrawnAssessment } from './fixture.js';
 import { createStudy } from './fixture-study.js';
 import { readTemplates } from './templates.js';
 import { variants } from './variants.js';
@@ -82,13 +82,35 @@ describe('the pages after it', () => {
   it('show who cannot move without a runtime and say why', () => {
     const page = report.sections.find((section) => section.title.includes('two-start'))!;
     expect(blocksText(page.blocks)).toContain('No runtime: cannot lift the feature at 0°');
-    expect(blocksText(sectionOf(report, 'why').blocks)).toContain('Without a runtime');
+    expect(blocksText(sectionOf(report, 'why').blocks)).toContain('Left out of the charts of loop and run');
   });
 
   it('join the same caution about several candidates and put the most severe first', () => {
     const cautions = blocksOf(sectionOf(report, 'cautions').blocks, 'caution');
     expect(cautions.map((caution) => caution.severity)).toEqual(['severe', 'severe', 'caution', 'note']);
     expect(blocksText([cautions[0]!])).toContain('Also: Screw actuator under the neck 268 N');
+  });
+
+  it('ask nothing about a change that pays for itself where nobody leads', () => {
+    const open = buildReport(createDrawnAssessment({ leader: null }), templates, '');
+    expect(blocksText(sectionOf(open, 'order').blocks)).not.toContain('paid for itself');
+  });
+
+  it('name in one box only candidates of which the same is true', () => {
+    const warm = (candidate: string, text: string) => ({
+      ...{ code: 'slower-when-warm', severity: 'severe' as const, candidate, figure: '49 °C', text },
+      action: 'Rehearse with a warm drive.',
+    });
+    const among = createAssessment({
+      cautions: [
+        warm('worm-relay', 'With its winding at 52 °C a move can no longer be made.'),
+        warm('screw-strut', 'With its winding at 49 °C a move takes 15 % longer than cold.'),
+        warm('servo-now', 'With its winding at 61 °C a move takes 9 % longer than cold.'),
+      ],
+    });
+    const text = blocksText(sectionOf(buildReport(among, templates, ''), 'cautions').blocks);
+    expect(text).toMatch(/no longer be made\. Rehearse/);
+    expect(text).toMatch(/15 % longer than cold\. Also: Servo as built[^;]* 49 °C\. Rehearse/);
   });
 
   it('carry every standing caution and the line about codes and licensed practice', () => {

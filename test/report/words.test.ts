@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { listed } from '../../src/assess/figures.js';
 import { brokenLabel, thinned } from '../../src/report/charts/chart-content.js';
+import { gain } from '../../src/report/words/bands.js';
 import { cleanText, cleanTree } from '../../src/report/words/clean.js';
 import {
   current,
@@ -22,6 +23,8 @@ describe('a figure', () => {
     [5760, '96 min'],
     [10920, '182 min'],
     [39900, '11 h 05 min'],
+    // The longest run that is followed: it has not ended by then.
+    [2592000, 'over 720 h'],
     [null, '–'],
     [Number.NaN, '–'],
   ])('of time %s s reads %s', (value, text) => {
@@ -82,5 +85,21 @@ describe('a series for a chart', () => {
   it('takes labels of at most two lines', () => {
     expect(brokenLabel('Screw actuator under the neck', 16)).toBe('Screw actuator\nunder the neck');
     expect(brokenLabel('one two three four five six seven', 9).split('\n')).toHaveLength(2);
+  });
+});
+
+describe('a gain', () => {
+  const band = (p10: number, median: number, p90: number) => ({ p10, median, p90, occursFraction: 1 });
+
+  it.each([
+    ['+0.05 (−0.01 to 0.06)', band(-0.01, 0.05, 0.06), 0.03],
+    // The sign is that of the figure that stands there, whatever the nominal one is.
+    ['−0.03', band(-0.03, -0.03, -0.03), 0.01],
+    ['0.00 (−0.01 to 0.01)', band(-0.01, 0.001, 0.01), 0.02],
+    ['+0.13', null, 0.13],
+    ['0.00', null, 0.001],
+    ['–', null, null],
+  ])('reads %s', (text, drawn, nominal) => {
+    expect(gain(drawn, nominal, 'ratio')).toBe(text);
   });
 });

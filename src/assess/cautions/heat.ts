@@ -58,15 +58,24 @@ function onShare(judged: Judged): Caution[] {
   return [about(judged, 'on-share', 'caution', words)];
 }
 
-/** What the warm winding does to moves and holds, as the simulation found it. */
+const whenWarmAction = {
+  'slower-when-warm': 'Rehearse with a warm drive; leave slack in the cue list.',
+  'cannot-hold-when-warm': 'Lower the effort it holds, lengthen the rests, or take a larger drive.',
+};
+
+/**
+ * What the warm winding does to moves and holds, as the simulation found it. Nothing of a winding past its limit: it
+ * has burnt out by then, which is a caution of its own, and no rehearsal helps.
+ */
 function whenWarm(judged: Judged): Caution[] {
+  const { windingTemperatureK } = judged.run.nominal;
+  if (windingTemperatureK !== null && windingTemperatureK > judged.candidate.sheet.windingLimitK) return [];
   return judged.run.findings.flatMap(({ code, message }) => {
     if (code !== 'slower-when-warm' && code !== 'cannot-hold-when-warm') return [];
-    const { windingTemperatureK } = judged.run.nominal;
     const words = {
       figure: windingTemperatureK === null ? 'when warm' : celsius(windingTemperatureK),
       text: message,
-      action: 'Rehearse with a warm drive; leave slack in the cue list.',
+      action: whenWarmAction[code],
     };
     return [about(judged, code, code === 'cannot-hold-when-warm' ? 'severe' : 'caution', words)];
   });

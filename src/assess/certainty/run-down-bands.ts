@@ -5,13 +5,16 @@ import type { RunDownBand } from '../certainty.js';
 /** Points of a band on its time axis. */
 const pointCount = 61;
 
+/** A line takes two. */
+const fewestPoints = 2;
+
 /** Shares of the draws that end before the three runs. */
 const shownShares = [0.1, 0.5, 0.9] as const;
 
 /**
  * The run on one pack in three draws: those whose runtimes stand at the 10, 50 and 90 % point.
  * @param runOf the whole simulation of a candidate with the numbers of one draw
- * @returns null when it never runs
+ * @returns null when it never runs, and when a run is so long that the simulation keeps no voltages of it
  */
 export function runDownBand(
   candidate: string,
@@ -26,6 +29,7 @@ export function runDownBand(
   const [low, middle, high] = shownShares.map(
     (share) => runOf(order[Math.round(share * (order.length - 1))]!).series.runDown,
   ) as [RunDownSeries, RunDownSeries, RunDownSeries];
+  if ([low, middle, high].some(({ timesS }) => timesS.length < fewestPoints)) return null;
   const lastS = Math.max(...[low, middle, high].map(endOf));
   const timesS = Array.from({ length: pointCount }, (_, point) => (lastS * point) / (pointCount - 1));
   return {

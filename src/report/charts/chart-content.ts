@@ -20,6 +20,13 @@ export function chartContent(context: ReportContext, data: ChartData): ChartCont
   return { kind: 'chart', name, specification, narrow, alternative, aspectRatio };
 }
 
+/**
+ * Whether a candidate's loop can be drawn: a move that cannot be made is missing from its series, so that everything
+ * behind it would stand too early.
+ */
+export const playsLoop = ({ nominal, series }: CandidateAssessment): boolean =>
+  nominal.loopS !== null && series.loop.timesS.length > 1;
+
 /** How charts name a candidate: rank and label; the rank keeps equal labels apart. */
 export function rankedLabel(candidate: CandidateAssessment): string {
   return `${candidate.rank} ${markedLabel(candidate)}`;

@@ -3,7 +3,7 @@ import { listed } from '../../assess/figures.js';
 import type { ReportContext } from '../context.js';
 import type { ChartContent } from '../template/fill-template.js';
 import { current, none } from '../words/figures.js';
-import { chartContent, rankedLabel, shortened, thinned } from './chart-content.js';
+import { chartContent, playsLoop, rankedLabel, shortened, thinned } from './chart-content.js';
 import { cueBands } from './cue-bands.js';
 
 const pointCount = 420;
@@ -16,7 +16,7 @@ const nameHeight = 0.14;
 
 /** Pack current through one loop against what pack, fuse, wire and protection allow; null when nobody plays. */
 export function currentChart(context: ReportContext): ChartContent | null {
-  const playing = context.focus.filter((candidate) => candidate.series.loop.timesS.length > 1);
+  const playing = context.focus.filter(playsLoop);
   if (playing.length === 0) return null;
   const peakA = Math.max(0.1, ...playing.flatMap((one) => one.series.loop.packCurrentsA));
   const limits = currentLimits(context);
@@ -42,7 +42,7 @@ export function currentChart(context: ReportContext): ChartContent | null {
 
 /** Peak of each followed candidate against the limits, those beyond the chart included. */
 export function currentFinding(context: ReportContext): string {
-  const playing = context.focus.filter((candidate) => candidate.series.loop.timesS.length > 1);
+  const playing = context.focus.filter(playsLoop);
   if (playing.length === 0) return none;
   const peaks = playing.map((candidate) =>
     context.phrases('current-peak', {

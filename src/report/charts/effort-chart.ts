@@ -4,7 +4,7 @@ import { bandOf, type ReportContext } from '../context.js';
 import type { ChartContent } from '../template/fill-template.js';
 import { banded, bandedWithUnit } from '../words/bands.js';
 import { none, withReading } from '../words/figures.js';
-import { chartContent, rankedLabel, shortened, thinned } from './chart-content.js';
+import { chartContent, playsLoop, rankedLabel, shortened, thinned } from './chart-content.js';
 import { cueBands } from './cue-bands.js';
 
 const pointCount = 420;
@@ -12,7 +12,7 @@ const pointCount = 420;
 /** A share beyond this would squash the curves: it cannot be given anyway. */
 const mostShare = 1.3;
 
-/** Effort needed as a share of what the drive can give at that speed, through one loop; null when nobody plays. */
+/** Effort needed as a share of what the drive can give at that speed, through one loop; null when nobody plays it to its end. */
 export function effortChart(context: ReportContext): ChartContent | null {
   const playing = playingOf(context);
   if (playing.length === 0) return null;
@@ -31,10 +31,11 @@ export function effortChart(context: ReportContext): ChartContent | null {
 
 /** Largest share and torque margin of each followed candidate. */
 export function effortFinding(context: ReportContext): string {
-  const each = playingOf(context).map((candidate) =>
-    context.phrases('effort-share', {
+  const playing = playingOf(context);
+  const each = context.focus.map((candidate) =>
+    context.phrases(playing.includes(candidate) ? 'effort-share' : 'effort-share-unplayed', {
       candidate: candidate.label,
-      most: withReading(Math.max(...sharesOf(candidate)), 'percent'),
+      most: withReading(Math.max(0, ...sharesOf(candidate)), 'percent'),
       shaken: bandedWithUnit(
         shareBand(bandOf(candidate, 'torqueMarginRatio')),
         inverse(candidate.nominal.torqueMarginRatio),
@@ -43,7 +44,7 @@ export function effortFinding(context: ReportContext): string {
       margin: banded(bandOf(candidate, 'torqueMarginRatio'), candidate.nominal.torqueMarginRatio, 'ratio'),
     }),
   );
-  return each.length === 0 ? none : each.join(' ');
+  return playing.length === 0 ? none : each.join(' ');
 }
 
 const inverse = (marginRatio: number | null): number | null => marginRatio && 1 / marginRatio;
@@ -53,7 +54,7 @@ const shareBand = (margin: Band | null): Band | null =>
   margin && { ...margin, p10: 1 / margin.p90, median: 1 / margin.median, p90: 1 / margin.p10 };
 
 function playingOf(context: ReportContext): CandidateAssessment[] {
-  return context.focus.filter((candidate) => candidate.series.loop.timesS.length > 1);
+  return context.focus.filter(playsLoop);
 }
 
 /** A feature that pushes the drive needs no effort of it. */

@@ -42,7 +42,7 @@ export function energyChart(context: ReportContext): ChartContent | null {
     domain_end: Math.max(...playing.map(energySum)) * 1.22,
   };
   const legendRows = Math.ceil(named.length / legendColumns);
-  const aspectRatio = 0.055 + 0.022 * legendRows + 0.027 * playing.length;
+  const aspectRatio = 0.041 + 0.036 * legendRows + 0.027 * playing.length;
   return chartContent(context, {
     name: 'energy-per-loop',
     values,

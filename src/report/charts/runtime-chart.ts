@@ -1,6 +1,6 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
 import { listed } from '../../assess/figures.js';
-import { bandOf, type ReportContext, roleOf } from '../context.js';
+import { type ReportContext, roleOf, runtimeBandOf } from '../context.js';
 import type { ChartContent } from '../template/fill-template.js';
 import { banded, bandedWithUnit } from '../words/bands.js';
 import { duration, none, withReading } from '../words/figures.js';
@@ -96,7 +96,7 @@ function markLabels(marks: Mark[], domainEnd: number) {
 
 function runtimeRow(context: ReportContext, candidate: CandidateAssessment): Row {
   const { runtimeS } = candidate.nominal;
-  const band = bandOf(candidate, 'runtimeS');
+  const band = runtimeBandOf(candidate);
   const failed = candidate.limits.some((limit) => limit.passes === false);
   const minutes = (value: number | null | undefined): number => (value ?? 0) / 60;
   const figure = bandedWithUnit(band, runtimeS, 'minutes');
@@ -119,7 +119,7 @@ function runtimeRow(context: ReportContext, candidate: CandidateAssessment): Row
 function runtimeFinding(context: ReportContext, targetS: number | null): string {
   const { phrases } = context;
   const running = context.candidates.filter(
-    (candidate) => candidate.nominal.runtimeS !== null || bandOf(candidate, 'runtimeS') !== null,
+    (candidate) => candidate.nominal.runtimeS !== null || runtimeBandOf(candidate) !== null,
   );
   if (running.length === 0) return phrases('runtime-finding-none');
   const each = listed(running.map((one) => `${one.label} ${runtimeText(one)}`));
@@ -130,11 +130,11 @@ function runtimeFinding(context: ReportContext, targetS: number | null): string 
 }
 
 function middleS(candidate: CandidateAssessment): number {
-  return bandOf(candidate, 'runtimeS')?.median ?? candidate.nominal.runtimeS ?? 0;
+  return runtimeBandOf(candidate)?.median ?? candidate.nominal.runtimeS ?? 0;
 }
 
 function runtimeText(candidate: CandidateAssessment): string {
-  return banded(bandOf(candidate, 'runtimeS'), candidate.nominal.runtimeS, duration);
+  return banded(runtimeBandOf(candidate), candidate.nominal.runtimeS, duration);
 }
 
 function noteEnd(row: Row, domainEnd: number): number {

@@ -1,6 +1,6 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
 import { listed } from '../../assess/figures.js';
-import { bandOf, type ReportContext, roleOf } from '../context.js';
+import { type ReportContext, roleOf, runtimeBandOf } from '../context.js';
 import type { ChartPlace } from '../template/chart-place.js';
 import type { ChartContent } from '../template/fill-template.js';
 import { fixed, withReading } from '../words/figures.js';
@@ -88,6 +88,7 @@ function pointWords({ units }: ReportContext, points: TradePoint[]): string {
 /** Who is beaten by nobody in everything. */
 export function tradeFinding(context: ReportContext): string {
   const free = context.candidates.filter(({ nonDominated }) => nonDominated);
+  if (free.length === 0) return context.phrases('trade-finding-none');
   return context.phrases('trade-finding', { free: listed(free.map(({ label }) => label)) });
 }
 
@@ -95,7 +96,7 @@ type TradePoint = ReturnType<typeof tradePoint>[number];
 
 function tradePoint(context: ReportContext, candidate: CandidateAssessment) {
   const { bodyMassKg, runtimeS } = candidate.nominal;
-  const band = bandOf(candidate, 'runtimeS');
+  const band = runtimeBandOf(candidate);
   const middleS = band?.median ?? runtimeS;
   if (bodyMassKg === null || middleS === null) return [];
   return [

@@ -103,10 +103,16 @@ function edgeRows({ candidate, band }: Run) {
   );
 }
 
+/** Followed candidates that run, but too long for the simulation to keep a curve of it. */
+export function undrawnRuns(context: ReportContext): CandidateAssessment[] {
+  const drawn = runsOf(context).map(({ candidate }) => candidate);
+  return context.focus.filter((one) => one.nominal.runtimeS !== null && !drawn.includes(one));
+}
+
 /** What ends the run of each followed candidate, and when. */
-export function voltageFinding(context: ReportContext): string {
+export function voltageFinding(context: ReportContext, followed = context.focus): string {
   const { phrases } = context;
-  const each = context.focus.map(({ label, nominal }) =>
+  const each = followed.map(({ label, nominal }) =>
     nominal.runtimeS === null || nominal.endReason === null
       ? phrases('voltage-no-run', { candidate: label })
       : phrases('voltage-end', {

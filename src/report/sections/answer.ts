@@ -34,6 +34,7 @@ export function answerSection(context: ReportContext): Filling[] {
     figures_given: String(figuresGiven),
     figures_assumed: String(figuresAssumed),
     given_share: figures === 0 ? '' : `${fixed((figuresGiven / figures) * 100, 0)}${joined}%`,
+    unlikely: unlikelyLine(context),
     ...measureValues(context),
   };
   return [{ values, charts: { 'runtime-against-target': runtimeChart(context) } }];
@@ -57,6 +58,21 @@ function preparedLine(context: ReportContext): string {
   const { date, prepared_by: by } = aboutValues(context);
   const parts = [date, by === '' ? '' : context.phrases('prepared-by', { by: String(by) })];
   return parts.map((part) => (part === '' ? '' : `${part} · `)).join('');
+}
+
+/** So many questioned figures are told on page one. */
+const mostUnlikely = 2;
+
+/** What the warnings about the files question, for who reads only the report; empty when nothing is. */
+function unlikelyLine({ assessment: { study }, phrases }: ReportContext): string {
+  const unlikely = study.unlikely ?? [];
+  if (unlikely.length === 0) return '';
+  const each = unlikely.slice(0, mostUnlikely).map(({ place, message }) => `${place}: ${message}`);
+  const rest = unlikely.length - each.length;
+  return phrases(unlikely.length === 1 ? 'unlikely-figure' : 'unlikely-figures', {
+    count: String(unlikely.length),
+    each: [...each, ...(rest > 0 ? [phrases('unlikely-more', { count: String(rest) })] : [])].join('; '),
+  });
 }
 
 function itemList(texts: string[]): Block[] {

@@ -9,8 +9,8 @@ import type { Block, TableBlock, TableCell, TableRow } from '../document.js';
 import { cell, figureColumn, head, onPaperCell, wordColumn } from '../tables/cells.js';
 import type { Filling, Values } from '../template/fill-template.js';
 import { plain } from '../template/inline.js';
-import { banded, gainWithUnit, probability } from '../words/bands.js';
-import { capitalised, fixed, joined, none, type Reading, readings, sentence } from '../words/figures.js';
+import { gain as gainText, gainWithUnit, probability } from '../words/bands.js';
+import { capitalised, fixed, joined, none, readings, sentence } from '../words/figures.js';
 import { present } from './present.js';
 
 /** The small changes that could spare the redesign; no section when there is no drive of today to change. */
@@ -85,10 +85,10 @@ function ladderRow(context: ReportContext, change: RatedChange): TableRow {
     highlighted: change.id === 'pair',
     cells: [
       head(change.id === 'pair' ? `Pair: ${change.title}` : change.title),
-      cell(signed(gain.runtimeS, readings.minutes, banded(gainBands?.runtimeS, gain.runtimeS, 'minutes'))),
-      cell(signed(gain.playingTimeS, readings.minutes)),
+      cell(gainText(gainBands?.runtimeS, gain.runtimeS, 'minutes')),
+      cell(gainText(null, gain.playingTimeS, 'minutes')),
       cell(negated(gain.holdPowerW)),
-      cell(signed(burden.massKg, context.units.mass)),
+      cell(gainText(null, burden.massKg, context.units.mass)),
       cell(readings.money.show(burden.costMoney)),
       cell(readings.hours.show(burden.workTimeS)),
       cell(perStep(context, change.gainPerHundredGrams)),
@@ -105,12 +105,6 @@ function limitsCell({ passes, passProbability }: RatedChange): TableCell {
   if (passesOnPaper(passes, passProbability)) return onPaperCell('on paper', share);
   if (passes) return cell(passProbability === null ? '✓ hold' : `✓ ${share}`, 'good');
   return cell(passProbability === null ? '✗ fails' : `✗ ${share}`, 'bad');
-}
-
-/** A figure with a plus sign when it is above nothing. */
-function signed(value: number | null, reading: Reading, text = reading.show(value)): string {
-  const isNothing = value === null || /^0(?:\.0*)?$/.test(reading.show(value));
-  return !isNothing && value > 0 ? `+${text}` : text;
 }
 
 /** Power that is saved, as a change of the power. */
@@ -132,12 +126,11 @@ function gainStepOf({ system }: ReportContext) {
 /** Runtime gained for each step of mass, from what is gained for each 100 g. */
 function perStep(context: ReportContext, gain: ChangeGain | null): string {
   if (gain === null || gain.runtimeS === null) return none;
-  return signed((gain.runtimeS * gainStepOf(context).massKg) / 0.1, readings.minutes);
+  return gainText(null, (gain.runtimeS * gainStepOf(context).massKg) / 0.1, 'minutes');
 }
 
 function signedScore({ gain, gainBands }: RatedChange): string {
-  const text = banded(gainBands?.score, gain.score, (value) => fixed(value, 2));
-  return gain.score > 0 && !text.startsWith('0.00') ? `+${text}` : text;
+  return gainText(gainBands?.score, gain.score, 'ratio');
 }
 
 /** What to do and what comes with it, change by change; a pair says nothing new. */

@@ -29,6 +29,7 @@ import {
   noRuntimeReason,
   withCurrency,
 } from '../words/outcome-words.js';
+import { heatReadings } from '../words/survivable.js';
 import { cautionLine } from './cautions.js';
 
 /** One page per candidate, in rank order. */
@@ -62,7 +63,7 @@ function candidateValues(context: ReportContext, candidate: CandidateAssessment)
     source_line: sourceLine(context, source),
     listed: { blocks: listedFacts(context, candidate) },
     findings: { blocks: findingBlocks(candidate.findings.filter((one) => !isOfUse(one))) },
-    in_use: { blocks: findingBlocks(candidate.findings.filter(isOfUse)) },
+    in_use: { blocks: findingBlocks(findingsInUse(context, candidate)) },
     assumed: { blocks: assumedList(candidate) },
     limits: { blocks: candidate.limits.length === 0 ? [] : [limitsTable(context, candidate)] },
     outcomes_left: { blocks: [figureTable(left)] },
@@ -122,6 +123,12 @@ const isOfUse = ({ code }: Finding): boolean =>
   ['slower-when-warm', 'cannot-hold-when-warm', 'passes-on-paper', 'unpowered-hold-not-honoured'].includes(
     code,
   );
+
+/** What was computed with a winding past its limit is of no use: there is no such drive any more. */
+function findingsInUse(context: ReportContext, candidate: CandidateAssessment): Finding[] {
+  const isBurnt = (candidate.nominal.windingTemperatureK ?? 0) > heatReadings(context, candidate).windingEndK;
+  return candidate.findings.filter((one) => isOfUse(one) && !(isBurnt && one.code.endsWith('-when-warm')));
+}
 
 function findingBlocks(findings: Finding[]): Block[] {
   if (findings.length === 0) return [];

@@ -61,14 +61,25 @@ function elsewhereCount(context: ReportContext): string {
 function severeElsewhere(context: ReportContext, raised: Caution[]): string {
   const severe = raised.filter((caution) => caution.severity === 'severe');
   const here = severe.filter((caution) => belongsHere(context, caution));
-  const told = new Set(here.filter(({ candidate }) => candidate !== null).map(({ code }) => code));
-  const missing = severe.filter((caution) => !here.includes(caution) && !told.has(caution.code));
+  const told = new Set(here.filter(({ candidate }) => candidate !== null).map(sameKey));
+  const missing = severe.filter((caution) => !here.includes(caution) && !told.has(sameKey(caution)));
   if (missing.length === 0) return '';
   const labels = new Set(missing.map(({ candidate }) => labelOf(context, candidate ?? '')));
   return context.phrases('cautions-severe-elsewhere', {
     severe: counted(missing.length, 'severe caution'),
     candidates: [...labels].join('; '),
   });
+}
+
+const figures = /\d[\d.,]*(?:\s(?:ms|s|min|h|g|kg|mA|A|J)\b)?/gu;
+
+/**
+ * Alike for cautions that say the same of different candidates: the same words around other figures, and the same
+ * advice. One code can stand for more than one sentence.
+ */
+function sameKey({ severity, code, candidate, text, action }: Caution): string {
+  const words = candidate === null ? text : text.replace(figures, '#');
+  return [severity, code, candidate === null ? '' : 'one', words, action].join('\n');
 }
 
 /** What was raised about one candidate, counted; empty when nothing was. */
@@ -102,19 +113,19 @@ function isStanding(caution: Caution): boolean {
 }
 
 /**
- * One box per kind of caution and severity: the first in words, other candidates with their figures.
+ * One box for all cautions that say the same: the first in words, other candidates with their figures.
  *
  * @param among where other candidates with the same caution are looked for
  */
 function cautionBlocks(context: ReportContext, cautions: Caution[], among: Caution[]): CautionBlock[] {
   const groups = new Map<string, Caution[]>();
   for (const caution of [...cautions].sort((a, b) => order.indexOf(a.severity) - order.indexOf(b.severity))) {
-    const key = `${caution.severity} ${caution.code} ${caution.candidate === null ? caution.text : ''}`;
+    const key = sameKey(caution);
     groups.set(key, [...(groups.get(key) ?? []), caution]);
   }
   return [...groups.values()].map(([first]) => {
-    const { severity, candidate, figure, text, action, code } = first!;
-    const isSame = (one: Caution): boolean => one !== first && one.code === code && one.severity === severity;
+    const { severity, candidate, figure, text, action } = first!;
+    const isSame = (one: Caution): boolean => one !== first && sameKey(one) === sameKey(first!);
     const others = candidate === null ? [] : among.filter(isSame);
     const also = others.map((one) => `${labelOf(context, one.candidate ?? '')} ${one.figure}`);
     return {

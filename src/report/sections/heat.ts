@@ -1,9 +1,9 @@
-import { listed } from '../../assess/figures.js';
 import { heatHeldChart, heatInShowChart } from '../charts/heat-chart.js';
 import type { ReportContext } from '../context.js';
 import { heatTable } from '../tables/heat-table.js';
 import type { ChartContent, Filling, Values } from '../template/fill-template.js';
 import { withReading } from '../words/figures.js';
+import { unknownHeatWords } from '../words/unplayed.js';
 import { present } from './present.js';
 
 /** How warm the drives get; no section when no candidate's heat is known. */
@@ -14,13 +14,12 @@ export function heatSection(context: ReportContext): Filling[] {
     'heat-in-show': heatInShowChart(context),
     'heat-held': heatHeldChart(context),
   };
-  const unknown = context.candidates.filter((candidate) => !known.includes(candidate));
   const values: Values = {
     air: withReading(context.assessment.study.air.temperatureK, context.units.temperature),
     has_show: charts['heat-in-show'] !== null,
     has_held: charts['heat-held'] !== null,
     heat: { blocks: [heatTable(context)] },
-    without_heat: listed(unknown.map(({ label }) => label)),
+    without_heat: unknownHeatWords(context),
   };
   return [{ values, charts: present(charts) }];
 }

@@ -19,8 +19,9 @@ export function orderSection(context: ReportContext): Filling[] {
   const charts: Record<string, ChartContent | null> = {
     swings: swingsChart(context),
     'rank-acceptability': acceptabilityChart(context),
-    'break-even': breakEvenChart(context),
+    'break-even': context.leader === null ? null : breakEvenChart(context),
   };
+  const isPaidBy = breakEven !== null && context.leader !== null;
   const values: Values = {
     overturned: { blocks: sentenceList(verdict.overturnedBy) },
     further_reasons: { blocks: sentenceList(verdict.reasons.slice(3)) },
@@ -40,7 +41,7 @@ export function orderSection(context: ReportContext): Filling[] {
     own_weights: ownWeightWords(context),
     calibration: { blocks: calibrationTable(context) },
     calibration_words: calibrationWords(context),
-    has_break_even: breakEven !== null,
+    has_break_even: isPaidBy,
     has_break_even_chart: charts['break-even'] !== null,
     break_even:
       breakEven === null || context.leader === null

@@ -3,10 +3,11 @@ import { currentChart, currentFinding } from '../charts/current-chart.js';
 import { effortChart, effortFinding } from '../charts/effort-chart.js';
 import { energyChart, energyFinding } from '../charts/energy-chart.js';
 import { holdCurrentChart, measuredHoldWords, positionHolders } from '../charts/hold-current-chart.js';
-import { voltageChart, voltageFinding } from '../charts/voltage-chart.js';
+import { undrawnRuns, voltageChart, voltageFinding } from '../charts/voltage-chart.js';
 import type { ReportContext } from '../context.js';
 import type { ChartContent, Filling, Values } from '../template/fill-template.js';
 import { counted } from '../words/figures.js';
+import { unplayedWords } from '../words/unplayed.js';
 import { present } from './present.js';
 
 /** Page two: where the energy goes, how the pack falls, what drive and wires bear, how sure the hold current is. */
@@ -19,6 +20,7 @@ export function whySection(context: ReportContext): Filling[] {
     'hold-current-figures': holdCurrentChart(context),
   };
   const idle = context.candidates.filter(({ nominal }) => nominal.runtimeS === null);
+  const undrawn = undrawnRuns(context);
   const advice = context.assessment.protection.find((entry) => entry.candidate === context.focus[0]?.id);
   const values: Values = {
     followed: listed(context.focus.map((candidate) => candidate.label)),
@@ -31,11 +33,12 @@ export function whySection(context: ReportContext): Filling[] {
     has_hold_current: charts['hold-current-figures'] !== null,
     energy_finding: energyFinding(context),
     voltage_finding: voltageFinding(context),
+    undrawn_runs: undrawn.length === 0 ? '' : voltageFinding(context, undrawn),
     effort_finding: effortFinding(context),
     current_finding: currentFinding(context),
     holder_count: counted(positionHolders(context).length, 'drive'),
     hold_measured: measuredHoldWords(context),
-    without_runtime: listed(idle.map((candidate) => candidate.label)),
+    without_runtime: unplayedWords(context, idle),
     protection_advice: advice?.advice ?? '',
   };
   return [{ values, charts: present(charts) }];

@@ -2,7 +2,7 @@ import type { CandidateAssessment } from '../../assess/assessment.js';
 import { weakestLimits } from '../../assess/certainty/findings.js';
 import { countText } from '../../assess/figures.js';
 import { driveTypes } from '../../drives/registry.js';
-import { bandOf, certaintyOf, markedLabel, planOf, type ReportContext } from '../context.js';
+import { bandOf, certaintyOf, markedLabel, planOf, type ReportContext, runtimeBandOf } from '../context.js';
 import type { TableBlock, TableCell, TableColumn, TableRow } from '../document.js';
 import { banded, probability, probabilityNumber } from '../words/bands.js';
 import { joined, none, readings } from '../words/figures.js';
@@ -62,7 +62,7 @@ function rankingColumns(context: ReportContext): RankingColumn[] {
     column(wordColumn('Type', 1.4), ({ type }) => driveTypes[type].label),
     { column: wordColumn('Limits', 2.35), cell: (candidate) => limitsCell(context, candidate) },
     column(figureColumn('Runtime', 'min', 1), (candidate) =>
-      banded(bandOf(candidate, 'runtimeS'), candidate.nominal.runtimeS, 'minutes'),
+      banded(runtimeBandOf(candidate), candidate.nominal.runtimeS, 'minutes'),
     ),
     ...(assessment.day === null
       ? []

@@ -51,9 +51,22 @@ export function gainWithUnit(
   figure: number | null | undefined,
   reading: ReadingName | Reading,
 ): string {
-  const point = band ? band.median : figure;
-  const text = bandedWithUnit(band, figure, reading);
-  return text !== none && point! > 0 && !/^0(?!\.)/.test(text) ? `+${text}` : text;
+  return signed(bandedWithUnit(band, figure, reading), band ? band.median : figure);
+}
+
+/** The same without the unit, for columns. */
+export function gain(
+  band: Band | null | undefined,
+  figure: number | null | undefined,
+  reading: ReadingName | Reading | Show,
+): string {
+  return signed(banded(band, figure, reading), band ? band.median : figure);
+}
+
+/** A plus sign before what is above nothing, but for what reads as nothing: the sign is that of the figure shown. */
+function signed(text: string, point: number | null | undefined): string {
+  const isNothing = text === none || text.startsWith('>') || /^0(?:\.0*)?(?![\d.])/.test(text);
+  return !isNothing && point! > 0 ? `+${text}` : text;
 }
 
 /** A minus sign beside a dash would read as one long one, and `>` behind it as an arrow. */

@@ -3,6 +3,7 @@ import type { UnitSystem } from '../../quantity/display-units.js';
 import { inchM } from '../../quantity/exact.js';
 import { formatNumber } from '../../quantity/format.js';
 import { unitOf } from '../../quantity/unit-table.js';
+import { longestRunS } from '../../simulate/run-down.js';
 
 /** No-break space: a number and its unit stay on one line. */
 export const joined = '\u00a0';
@@ -56,6 +57,15 @@ function rounded(dimension: Dimension, unit: string, decimals = 0): DisplayReadi
     unit,
     valueOf: unitOf(unit, dimension).fromSi,
     show: (value) => (isZero(value) ? '0' : fixed(inUnit(value, dimension, unit), decimals)),
+  };
+}
+
+/** A run as long as the longest that is followed has only not ended by then: `>43200`. */
+function upToLongestRun(reading: DisplayReading): DisplayReading {
+  const past = `>${reading.show(longestRunS)}`;
+  return {
+    ...reading,
+    show: (value) => (typeof value === 'number' && value >= longestRunS ? past : reading.show(value)),
   };
 }
 
@@ -118,7 +128,7 @@ export function isDisplayed(name: string): name is keyof DisplayReadings {
 
 /** Units of columns and tables that are the same in every system, each with how its numbers are written. */
 export const readings = {
-  minutes: rounded('time', 'min'),
+  minutes: upToLongestRun(rounded('time', 'min')),
   hours: precise('time', 'h', 2),
   seconds: precise('time', 's'),
   amperes: precise('current', 'A'),
@@ -150,9 +160,10 @@ export function withReading(value: Figure, reading: ReadingName | Reading): stri
   return withUnit(show(value), unit);
 }
 
-/** A time as people say it: `0.6 s`, `45 s`, `141 min`, `11 h 05 min`; a dash when it does not occur. */
+/** A time as people say it, at most the longest run that is followed: `0.6 s`, `45 s`, `141 min`, `11 h 05 min`; a dash when it does not occur. */
 export function duration(value: Figure): string {
   if (value === null || value === undefined || !Number.isFinite(value)) return none;
+  if (value >= longestRunS) return `over${joined}${withUnit(fixed(longestRunS / 3600, 0), 'h')}`;
   if (value < 119.5) return withUnit(value < 9.95 ? number(value, 2) : fixed(value, 0), 's');
   const minutes = inUnit(value, 'time', 'min')!;
   if (minutes < 599.5) return withUnit(minutes < 9.95 ? number(minutes, 2) : fixed(minutes, 0), 'min');

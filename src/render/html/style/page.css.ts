@@ -41,7 +41,7 @@ nav p{margin:.8rem 0 .2rem;color:var(--muted);font-size:.8125rem}
 footer{margin-top:4rem;padding-top:1rem;border-top:1px solid var(--hairline);font-size:.875rem;color:var(--muted)}
 img{max-width:100%;height:auto}
 .table{margin:1rem 0}
-.scroll{overflow-x:auto;overflow-wrap:normal}
+.scroll{overflow-x:auto;overflow-wrap:normal;background:linear-gradient(to right,var(--paper) 40%,transparent) left,linear-gradient(to left,var(--paper) 40%,transparent) right,linear-gradient(to right,var(--muted),transparent) left,linear-gradient(to left,var(--muted),transparent) right;background-size:2.4rem 100%,2.4rem 100%,.8rem 100%,.8rem 100%;background-repeat:no-repeat;background-attachment:local,local,scroll,scroll}
 table{width:100%;border-collapse:collapse;font-size:.875rem;line-height:1.4;font-variant-numeric:tabular-nums}
 table.compact{font-size:.8125rem}
 caption{text-align:left;font-weight:600;padding-bottom:.4rem}
@@ -148,7 +148,7 @@ th,td{padding:.2rem .3rem}
 .scroll .left{min-width:0}
 tr,dl>div{break-inside:avoid}
 thead{display:table-header-group}
-.scroll{overflow:visible}
+.scroll{overflow:visible;background:none}
 main>section{margin-top:0;border:0}
 main>section.starts-page:not(:first-child){break-before:page}
 .part{display:none}

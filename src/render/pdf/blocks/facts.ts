@@ -44,13 +44,22 @@ export function factsBoxes(
       height,
       before: index === 0 ? 3 : 0,
       after: index === rows.length - 1 ? 6 : 0,
-      keepWithNext: false,
+      keepWithNext: keepsNext(index, rows.length),
       draw: (x, y) => {
         list ??= press.tags.open(parent, 'L');
         drawFacts(press, list, row, x, y, height);
       },
     };
   });
+}
+
+/** So few rows stand together under their heading: the rest of them on another page would belong to nothing. */
+const fewRows = 5;
+
+/** Few rows are not parted; of more, no row stands alone on a page. */
+function keepsNext(index: number, count: number): boolean {
+  if (index === count - 1) return false;
+  return count <= fewRows || index === 0 || index === count - 2;
 }
 
 function layFact({ typesetter }: Press, fact: Fact, labelWidth: number, width: number): LaidFact {

@@ -36,6 +36,9 @@ export function tableBoxes(press: Press, table: TableBlock, width: number, paren
   const rows = rowBoxes(sheet, head);
   const last = rows.at(-1);
   if (last) last.after = 7;
+  // No row stands alone on the next page.
+  const beforeLast = rows.at(-2);
+  if (beforeLast) beforeLast.keepWithNext = true;
   const note = paragraphBoxes(press, table.note, type.small, width, parent);
   if (last && note.length > 0) last.keepWithNext = true;
   return [...titleBoxes(sheet), ...(head ? [headBox(sheet, head)] : []), ...rows, ...note];
