@@ -93,7 +93,7 @@ export function averagedRunDown(
     const relaxationV = averager.at(soc).startV;
     return { cell: { socFraction: soc, relaxationV }, timeS: fromS, warningS: null, end: null };
   };
-  const last = playToEnd(pack, loop, loopSteps, replayFrom, endTimeS);
+  const last = playToEnd(pack, loop, loopSteps, replayFrom, start.timeS, endTimeS);
   const lastStartS = Math.max(start.timeS, last.fromS);
   let warningS = start.warningS;
   if (warningS === null && prediction.warningTimeS !== null && prediction.warningTimeS < lastStartS) {
@@ -102,12 +102,16 @@ export function averagedRunDown(
   return { ...finished(last.run), warningS: warningS ?? last.run.warningS };
 }
 
-/** Replay until the run ends; start earlier if it turns out to end within the first replayed sample. */
+/**
+ * Replay until the run ends; start earlier if it turns out to end within the first replayed loop.
+ * @param startS when the loop begins for the first time, after the lead-in: nothing is replayed from before it
+ */
 function playToEnd(
   pack: PackModel,
   loop: LoopSamples,
   steps: Steps,
   replayFrom: (timeS: number) => RunState,
+  startS: number,
   endTimeS: number,
 ): { run: RunState; fromS: number } {
   let aimS = endTimeS;
@@ -116,7 +120,7 @@ function playToEnd(
     const fromS = run.timeS;
     while (run.end === null && run.timeS < longestRunS) playOnce(pack, loop, steps, run);
     const endedAtOnce = run.timeS - fromS < loop.totalS;
-    const canGoBack = aimS - loop.totalS > 0 && fromS > loop.totalS;
+    const canGoBack = aimS - startS > loop.totalS && fromS - startS > loop.totalS;
     if (!endedAtOnce || !canGoBack) return { run, fromS };
     aimS = fromS;
   }
