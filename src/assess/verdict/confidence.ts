@@ -65,7 +65,7 @@ function groundOf(decision: Decision, parts: VerdictParts): Ground {
         ? { probability: decision.change.passProbability, claim: passesWithIt }
         : {
             probability: decision.change.replaceProbability,
-            claim: `${passesWithIt} and gains ${percent(enoughGain)} or more of what ${label(leader.id)} would`,
+            claim: `${label(baseline?.id ?? leader.id)} with it passes every limit and gains at least ${percent(enoughGain)} of what ${label(leader.id)} gains,`,
           };
     }
     case 'choose':
