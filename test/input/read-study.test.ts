@@ -129,6 +129,7 @@ describe('the least study', () => {
     expect(study.criteria.map(({ id, weightScore }) => [id, weightScore])).toEqual([
       ['runtime', 4],
       ['body_mass', 2],
+      ['cue_fidelity', 2],
       ['cost', 1],
       ['rework_hours', 2],
       ['fall_energy', 1],
@@ -138,6 +139,8 @@ describe('the least study', () => {
     ]);
     expect(study.criteria[0]).toMatchObject({ worthless: 2700, worthFull: 8100, origin: 'assumed' });
     expect(study.criteria[0]!.note).toContain('worth 0 at 45 min, 1 at 135 min');
+    const fidelity = study.criteria.find(({ id }) => id === 'cue_fidelity')!;
+    expect(fidelity.must).toEqual({ direction: 'at-least', bound: 0.2 });
     expect(study.criteria.at(-1)!.must).toEqual({ direction: 'at-least', bound: 1.3 });
     const free = studyIn(edited('study.csv', 'target.runtime,90,,\n', ''));
     expect(free.criteria[0]).toMatchObject({ worthless: 0, worthFull: 7200 });
