@@ -1,5 +1,4 @@
 import type { CandidateAssessment } from '../../assess/assessment.js';
-import { positionOf } from '../../assess/figures.js';
 import { displaySystems } from '../../quantity/display-units.js';
 import { formatQuantity } from '../../quantity/format.js';
 import type { PowerCutOutcome } from '../../simulate/outcome.js';
@@ -11,6 +10,7 @@ import { heatReadings } from '../words/survivable.js';
 import { cell, figureColumn, groupRow, row, wordColumn } from './cells.js';
 import { type FigureRow, figure, words } from './figure-table.js';
 import type { OutcomeGroup } from './outcome-groups.js';
+import { positionText } from './show-tables.js';
 
 /** What happens when the power goes at the hold that is told, with both states of the motor leads. */
 export function powerCutTable(context: ReportContext, { nominal }: CandidateAssessment): TableBlock {
@@ -25,7 +25,7 @@ export function powerCutTable(context: ReportContext, { nominal }: CandidateAsse
     line(name, (state) => reading.show(state[key] as number | null), reading.unit);
   const yes = (value: boolean): string => (value ? 'yes' : 'no');
   const rows = [
-    groupRow(`Power cut at ${positionOf(deciding!.fromPosition, isHinge)}`),
+    groupRow(`Power cut at ${positionText(context, deciding!.fromPosition)}`),
     row(cell('Motor leads', 'muted'), cell('open', 'muted'), cell('shorted', 'muted'), cell('')),
     line('This one decides', (state) => yes(state === deciding)),
     line('Stays at every hold', (state) => yes(state.stays)),

@@ -46,7 +46,8 @@ function cueRow(context: ReportContext, cue: Cue): TableRow {
   );
 }
 
-function positionText({ assessment, system }: ReportContext, position: number): string {
+/** A position of the feature in the reader's units: degrees on a hinge, a length on a rail. */
+export function positionText({ assessment, system }: ReportContext, position: number): string {
   const isHinge = assessment.study.feature.kind === 'hinge';
   const text = isHinge
     ? positionOf(position, true)
