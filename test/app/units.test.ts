@@ -24,12 +24,9 @@ function told(block: Block): string {
   if (block.kind === 'side-by-side')
     return block.columns.flatMap(({ blocks }) => blocks.map(told)).join('\n');
   if (block.kind !== 'table') return blocksText([block]);
-  const written = block.columns.findIndex(({ heading }) => heading === 'As written');
-  const rows = block.rows.map((row) => ({
-    ...row,
-    cells: row.cells.filter((_, index) => index !== written),
-  }));
-  return blocksText([{ ...block, rows: written < 0 ? block.rows : rows }]);
+  const isQuote = block.columns.map(({ heading }) => heading === 'As written' || heading === 'Note');
+  const rows = block.rows.map((row) => ({ ...row, cells: row.cells.filter((_, index) => !isQuote[index]) }));
+  return blocksText([{ ...block, rows: isQuote.includes(true) ? rows : block.rows }]);
 }
 
 function assessed(demo: string): Assessment {
