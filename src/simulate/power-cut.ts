@@ -40,12 +40,9 @@ export function unpoweredHoldingEffort(model: CandidateModel, shaken: boolean): 
  * spring that is stronger or past the vertical.
  */
 export const pulledTowards = (model: CandidateModel, position: number): StopName =>
-  staticEffort(model.load, position) < 0 ? 'upper' : 'lower';
+  stopOf(staticEffort(model.load, position));
 
-/** Whether the feature lies on the stop that it is pulled to. */
-const isOnStop = (model: CandidateModel, position: number): boolean =>
-  Math.abs(position - model.stops[pulledTowards(model, position)]) <=
-  samePlace[model.load.isHinge ? 'hinge' : 'slide'];
+const stopOf = (pull: number): StopName => (pull < 0 ? 'upper' : 'lower');
 
 /**
  * Effort of one drive that its friction has to hold back at a position, up or down; joint friction helps. (M20)
@@ -55,13 +52,15 @@ const isOnStop = (model: CandidateModel, position: number): boolean =>
  * @returns 0 or less where the joint's friction is enough or a stop bears the feature
  */
 function yieldingEffort(model: CandidateModel, position: number, shaken: boolean): number {
-  const { load, coupling, backdrivesAtEffort } = model;
-  if (isOnStop(model, position)) return 0;
+  const { load, coupling, stops, backdrivesAtEffort } = model;
+  const pull = staticEffort(load, position);
+  const isOnStop = Math.abs(position - stops[stopOf(pull)]) <= samePlace[load.isHinge ? 'hinge' : 'slide'];
+  if (isOnStop) return 0;
   const bounce =
     shaken && backdrivesAtEffort !== null
       ? load.bounceFraction * Math.abs(gravityEffortAt(load, position))
       : 0;
-  const effort = Math.abs(staticEffort(load, position)) + bounce - load.frictionEffort;
+  const effort = Math.abs(pull) + bounce - load.frictionEffort;
   if (effort <= 0) return 0;
   return driveEffortYielding(effort, Math.abs(speedRatio(coupling, position)), coupling);
 }
@@ -111,6 +110,22 @@ export function letGo(
   shorted: boolean,
   stepCount: number,
 ): LetGo {
+  const gone = givesWay(model, positions, shaken, shorted, stepCount);
+  if (gone !== null) return gone;
+  const fromPosition = mostPulled(model, positions, shaken);
+  return { stays: true, fromPosition, towards: pulledTowards(model, fromPosition), landing: null };
+}
+
+/** The same where it gives way; null where it stays at all of them, at no more cost than finding that out. */
+export function givesWay(
+  model: CandidateModel,
+  positions: readonly number[],
+  shaken: boolean,
+  shorted: boolean,
+  stepCount: number,
+): LetGo | null {
+  // What locks stays wherever it is held.
+  if (unpoweredHoldingEffort(model, shaken) === Number.POSITIVE_INFINITY) return null;
   let told: LetGo | null = null;
   for (const towards of ['lower', 'upper'] as const) {
     for (let i = 0; i < positions.length; i++) {
@@ -124,9 +139,7 @@ export function letGo(
       if (landing !== null) break;
     }
   }
-  if (told !== null) return told;
-  const fromPosition = mostPulled(model, positions, shaken);
-  return { stays: true, fromPosition, towards: pulledTowards(model, fromPosition), landing: null };
+  return told;
 }
 
 function mostPulled(model: CandidateModel, positions: readonly number[], shaken: boolean): number {

@@ -22,7 +22,7 @@ import { checkLinkage } from '../linkage-check.js';
 import { featureMassKg, heatBounceFraction, loadOf } from '../mechanics.js';
 import type { LockingClass } from '../outcome.js';
 import { regulatorHeadroomV } from '../pack-model.js';
-import { landingEnergyJ, letGo } from '../power-cut.js';
+import { givesWay, landingEnergyJ } from '../power-cut.js';
 import { crushDistanceM, pushAt } from '../push.js';
 import { startUpCurrentA } from '../start-up.js';
 import { thermalOf } from '../thermal-model.js';
@@ -243,7 +243,7 @@ export class CandidateKernel {
     const { drive, load, coupling } = model;
     const shorted = candidate.sheet.shortsWhenOff;
     const steps = fallSteps[shorted ? 'shorted' : 'open'];
-    const { landing } = letGo(model, this.held, study.carrier.worn, shorted, steps);
+    const landing = givesWay(model, this.held, study.carrier.worn, shorted, steps)?.landing ?? null;
     set('fallS', landing === null ? Number.NaN : landing.fallS);
     set('tipSpeedMPerS', landing === null ? Number.NaN : landing.stopSpeed * load.lengthM);
     set('fallEnergyJ', landingEnergyJ(model, landing));
