@@ -83,7 +83,7 @@ function fallingMotor({ drive, backdrivesAtEffort }: CandidateModel, shorted: bo
 }
 
 /** What the feature does when its power goes. */
-export interface LetGo {
+interface LetGo {
   stays: boolean;
   /** The hold that is told, and the stop that the feature is pulled to there. */
   fromPosition: number;
@@ -103,7 +103,7 @@ export interface LetGo {
  * @param shorted whether the motor leads are joined, so that the motor brakes
  * @param stepCount of the fall
  */
-export function letGo(
+function letGo(
   model: CandidateModel,
   positions: readonly number[],
   shaken: boolean,
